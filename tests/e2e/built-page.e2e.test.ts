@@ -1,0 +1,23 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser, openApp } from '../helpers/open-app.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(() => browser.close());
+
+describe('the built page', () => {
+  it('has its title, runs a script and logs no error', async () => {
+    const app = await openApp(browser);
+    await app.page.waitForLoadState('networkidle');
+    expect(await app.page.title()).toBe('Spreadrate');
+    const scripts = await app.page.locator('script[type=module][src]').count();
+    expect(scripts).toBeGreaterThan(0);
+    expect(app.problems).toEqual([]);
+    await app.close();
+  });
+});

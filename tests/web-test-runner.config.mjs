@@ -1,0 +1,37 @@
+import { fileURLToPath } from 'node:url';
+import { esbuildPlugin } from '@web/dev-server-esbuild';
+import { defaultReporter, summaryReporter } from '@web/test-runner';
+import { chromeLauncher } from '@web/test-runner-chrome';
+import { tsImport } from 'tsx/esm/api';
+
+const fromTests = (path) => tsImport(path, import.meta.url);
+const { chromiumFlags, findChromium } = await fromTests('./helpers/find-chromium.ts');
+const { bundledPackages } = await fromTests('./helpers/bundled-packages.ts');
+const { jsonModules } = await fromTests('./helpers/json-modules.ts');
+const { countingReporter } = await fromTests('./helpers/counting-reporter.ts');
+
+const rootDir = fileURLToPath(new URL('..', import.meta.url));
+
+export default {
+  rootDir,
+  files: ['tests/**/*.browser.test.ts', '!**/node_modules/**'],
+  nodeResolve: { exportConditions: ['browser'] },
+  concurrency: 2,
+  browsers: [
+    chromeLauncher({
+      launchOptions: { executablePath: await findChromium(), args: [...chromiumFlags] },
+      concurrency: 2,
+    }),
+  ],
+  plugins: [
+    jsonModules(),
+    bundledPackages(rootDir, ['hyperformula', 'papaparse']),
+    esbuildPlugin({ ts: true, target: 'es2022', tsconfig: `${rootDir}/tsconfig.json` }),
+  ],
+  reporters: [
+    defaultReporter({ reportTestProgress: process.stdout.isTTY === true }),
+    summaryReporter({ flatten: true }),
+    countingReporter(`${rootDir}/.cache/browser-tests.json`),
+  ],
+  testFramework: { config: { timeout: 10_000 } },
+};
