@@ -1,0 +1,80 @@
+import { multiplyUnits, one, parseUnit, powerOfUnit, type Unit } from './unit.ts';
+import { atomsByName } from './unit-table.ts';
+
+/*
+ * Factors: NIST Handbook 44, Appendix C and NIST SP 811, Appendix B.8, from memory. All are exact by definition
+ * (international yard and pound; the US gallon is 231 cubic inches).
+ */
+export const metresPerFoot = 0.3048;
+export const millimetresPerInch = 25.4;
+export const micrometresPerMil = 25.4;
+export const kilometresPerMile = 1.609344;
+export const litresPerGallon = 3.785411784;
+export const kilogramsPerPound = 0.45359237;
+export const gramsPerOunce = 28.349523125;
+export const cubicInchesPerGallon = 231;
+const squareInchesPerSquareFoot = 144;
+const milsPerInch = 1000;
+
+/** Area that one gallon covers one mil thick, ft2*mil/gal: 231/144*1000 = 1604.1667. */
+export const filmConstant = (cubicInchesPerGallon / squareInchesPerSquareFoot) * milsPerInch;
+
+const metricAtoms: ReadonlyMap<string, { readonly atom: string; readonly factor: number }> = new Map([
+  ['ft', { atom: 'm', factor: metresPerFoot }],
+  ['in', { atom: 'mm', factor: millimetresPerInch }],
+  ['mil', { atom: 'um', factor: micrometresPerMil }],
+  ['mi', { atom: 'km', factor: kilometresPerMile }],
+  ['gal', { atom: 'L', factor: litresPerGallon }],
+  ['lb', { atom: 'kg', factor: kilogramsPerPound }],
+  ['oz', { atom: 'g', factor: gramsPerOunce }],
+  ['ddegF', { atom: 'ddegC', factor: 5 / 9 }],
+]);
+
+/**
+ * A value and its unit for metric display: ft2 → m2, gal → L, mil → um, lb → kg, degF → degC. What has no metric
+ * form (dollars, hours, counts) stays. Example: `toMetric(528, ft2)` → 49.05 m2. Full precision, no rounding.
+ */
+export function toMetric(value: number, unit: Unit): { readonly value: number; readonly unit: Unit } {
+  if (unit.text === 'degF') return { value: ((value - 32) * 5) / 9, unit: unitOf('degC') };
+  if (unit.point !== undefined) return { value, unit };
+  const { factor, metric } = metricForm(unit);
+  return metric === undefined ? { value, unit } : { value: value * factor, unit: metric };
+}
+
+/** The inverse of `toMetric`: a metric value in the given US unit. Example: `fromMetric(3.785411784, gal)` → 1 gal. */
+export function fromMetric(value: number, unit: Unit): number {
+  if (unit.text === 'degF') return (value * 9) / 5 + 32;
+  if (unit.point !== undefined) return value;
+  return value / metricForm(unit).factor;
+}
+
+function metricForm(unit: Unit): { readonly factor: number; readonly metric?: Unit } {
+  let factor = 1;
+  let metric = one;
+  let changed = false;
+  for (const [name, power] of unit.powers) {
+    const form = metricAtoms.get(name);
+    if (form !== undefined) changed = true;
+    factor *= (form?.factor ?? 1) ** power;
+    metric = multiplyUnits(metric, powerOfUnit(unitOf(form?.atom ?? name), power));
+  }
+  return changed ? { factor, metric: withDisplayNames(metric, unit) } : { factor: 1 };
+}
+
+/** Keeps the counting words of the declared text: lb/pack → kg/pack. */
+function withDisplayNames(metric: Unit, declared: Unit): Unit {
+  const [above = '', ...below] = declared.text.split('/');
+  const isName = (word: string): boolean => ['counting', 'share'].includes(atomsByName.get(word)?.kind ?? '');
+  const namesAbove = above.split('*').filter(isName);
+  const namesBelow = below.filter(isName);
+  if (namesAbove.length + namesBelow.length === 0) return metric;
+  const [metricAbove = '1', ...metricBelow] = metric.text.split('/');
+  const numerator = [...(metricAbove === '1' ? [] : [metricAbove]), ...namesAbove].join('*') || '1';
+  return unitOf([numerator, ...metricBelow, ...namesBelow].join('/'));
+}
+
+function unitOf(text: string): Unit {
+  const read = parseUnit(text);
+  if (read.kind === 'fault') throw new Error(read.reason);
+  return read.unit;
+}
