@@ -1,0 +1,52 @@
+import type { Checked, ValueType } from './checked-tree.ts';
+
+/**
+ * The cells of one option of a quote: every line, every table cell and every product field in use, each a value or a
+ * checked formula. Both evaluators are built from this one plan.
+ */
+export interface CellPlan {
+  readonly cells: readonly PlannedCell[];
+  /** Line name → index into `cells`. */
+  readonly lines: ReadonlyMap<string, number>;
+  /** Table name → its columns. The price-list rows in use are a table like any other, named `productTable`. */
+  readonly tables: ReadonlyMap<string, PlannedTable>;
+}
+
+export interface PlannedTable {
+  readonly rows: number;
+  /** Column name → cell index of each row. */
+  readonly columns: ReadonlyMap<string, readonly number[]>;
+}
+
+export type CellPlace =
+  | { readonly kind: 'line'; readonly name: string }
+  | { readonly kind: 'cell'; readonly table: string; readonly column: string; readonly row: number };
+
+export interface PlannedCell {
+  readonly place: CellPlace;
+  readonly type: ValueType;
+  readonly content: CellContent;
+}
+
+/** A number (a date as its serial day), a code, or a formula. No cell is ever empty. */
+export type CellContent =
+  | { readonly kind: 'number'; readonly value: number }
+  | { readonly kind: 'code'; readonly value: string }
+  | { readonly kind: 'formula'; readonly tree: Checked };
+
+/** The table that holds the price-list rows in use; its key column bears `productKey`. */
+export const productTable = 'products';
+export const productKey = 'product';
+
+/** Where a failed number began, and how. */
+export interface Failure {
+  readonly kind: FailureKind;
+  /** Index of the cell in which it began. */
+  readonly origin: number;
+}
+
+/** `division`: by zero. `notFound`: MATCH or an empty column. `outside`: INDEX past the column. `undefined`: no real answer or too large. */
+export type FailureKind = 'division' | 'notFound' | 'outside' | 'undefined';
+
+/** A worked-out value: the 15-digit reading of a number, a code, a truth, or a failure. */
+export type CellValue = number | string | boolean | Failure;

@@ -1,0 +1,108 @@
+import { fifteenDigits } from '../units/decimal-rounding.ts';
+import { type CellGraph, graphOf } from './cell-graph.ts';
+import type { CellPlan, CellValue, PlannedCell } from './cells.ts';
+import type { ValueType } from './checked-tree.ts';
+import { type ClosureState, emptyState, type Work } from './closure-state.ts';
+import { workOf } from './closure-work.ts';
+import { StaleSteps } from './stale-steps.ts';
+
+/** A plan's formulas as JavaScript closures: the second evaluator, made for thousands of answers. */
+export interface Closures {
+  /** Gives an entry cell another number or code; `recalculate` makes it felt. */
+  setValue(cell: number, value: number | string): void;
+  /** Works out again the formulas that new values lead to, and no others. */
+  recalculate(): void;
+  /** What a cell reads: the 15-digit reading of a number, a code, a truth, or its failure. */
+  value(cell: number): CellValue;
+  values(): CellValue[];
+}
+
+type AcyclicGraph = Extract<CellGraph, { kind: 'graph' }>;
+
+/** Builds and runs the closures of a plan. Throws when the plan has a cycle: compiling refuses those before. */
+export function closuresOf(plan: CellPlan, graph: CellGraph = graphOf(plan)): Closures {
+  if (graph.kind === 'cycle') throw new Error('The plan has a cycle');
+  return new PlanClosures(plan, graph);
+}
+
+class PlanClosures implements Closures {
+  private readonly plan: CellPlan;
+  private readonly state: ClosureState;
+  private readonly order: readonly number[];
+  private readonly work: readonly Work[];
+  /** For each cell, the steps of `order` that read it. */
+  private readonly readers: readonly (readonly number[])[];
+  private readonly stale: StaleSteps;
+
+  constructor(plan: CellPlan, graph: AcyclicGraph) {
+    this.plan = plan;
+    this.state = emptyState(plan);
+    this.order = graph.order;
+    const stepOf = new Int32Array(plan.cells.length);
+    graph.order.forEach((cell, step) => {
+      stepOf[cell] = step;
+    });
+    this.readers = graph.readBy.map((readers) => readers.map((reader) => stepOf[reader] ?? 0));
+    this.stale = new StaleSteps(graph.order.length);
+    plan.cells.forEach((cell, index) => {
+      if (cell.content.kind !== 'formula') this.setValue(index, cell.content.value);
+    });
+    this.work = graph.order.map((cell) => this.workOfCell(cell));
+    this.recalculate();
+  }
+
+  setValue(cell: number, value: number | string): void {
+    const raw = typeof value === 'string' ? this.state.codes.numberOf(value) : value;
+    if (raw === this.state.raw[cell]) return;
+    this.state.raw[cell] = raw;
+    this.markReaders(cell);
+  }
+
+  recalculate(): void {
+    const { state, order, work, stale } = this;
+    for (let step = stale.next(); step !== -1; step = stale.next()) {
+      const cell = order[step] ?? 0;
+      const before = state.raw[cell];
+      const value = work[step]?.() ?? Number.NaN;
+      state.raw[cell] = value;
+      if (Number.isNaN(value)) state.failures[cell] = state.failure;
+      // A failure never equals itself: its readers look again, since it may begin elsewhere now.
+      if (value !== before) this.markReaders(cell);
+    }
+  }
+
+  value(cell: number): CellValue {
+    const planned = this.plan.cells[cell];
+    if (planned === undefined) throw new Error(`The plan has no cell ${cell}`);
+    return this.read(this.state.raw[cell] ?? Number.NaN, planned.type, () => this.state.failures[cell], cell);
+  }
+
+  values(): CellValue[] {
+    return this.plan.cells.map((_, cell) => this.value(cell));
+  }
+
+  private read(raw: number, type: ValueType, failure: () => CellValue | undefined, cell: number): CellValue {
+    if (Number.isNaN(raw)) return failure() ?? { kind: 'undefined', origin: cell };
+    if (type.kind === 'code') return this.state.codes.codeOf(raw);
+    if (type.kind === 'truth') return raw === 1;
+    return readingOf(raw) ?? { kind: 'undefined', origin: cell };
+  }
+
+  private markReaders(cell: number): void {
+    const readers = this.readers[cell] ?? [];
+    for (let at = 0; at < readers.length; at += 1) this.stale.mark(readers[at] ?? 0);
+  }
+
+  private workOfCell(index: number): Work {
+    const cell: PlannedCell | undefined = this.plan.cells[index];
+    if (cell?.content.kind !== 'formula') throw new Error(`Cell ${index} has no formula`);
+    return workOf(cell.content.tree, { plan: this.plan, state: this.state, place: cell.place, cell: index });
+  }
+}
+
+/** The 15-digit reading of a raw number: first as the engine reads cells, then the nearest double of those digits. */
+export function readingOf(raw: number): number | undefined {
+  const read = fifteenDigits(raw);
+  if (Number.isNaN(read)) return 0;
+  return Number.isFinite(read) ? Number(read.toPrecision(15)) + 0 : undefined;
+}

@@ -1,0 +1,60 @@
+import type { CellPlace, Failure } from './cells.ts';
+import type { Checked } from './checked-tree.ts';
+import { childrenOf } from './dependencies.ts';
+import { type ExplainedPlan, valueText } from './explain.ts';
+import { writeChecked } from './write-checked.ts';
+
+/**
+ * What went wrong where a failed number began, with what caused it: “fill ÷ solids: solids is 0”. `nameOf` gives a place
+ * its words.
+ */
+export function failureText(failure: Failure, over: ExplainedPlan, nameOf: (place: CellPlace) => string): string {
+  const origin = over.plan.cells[failure.origin];
+  if (origin === undefined || origin.content.kind !== 'formula') return 'It cannot be worked out.';
+  const cause = causeOf(origin.content.tree, origin.place, failure, over);
+  return `${nameOf(origin.place)} cannot be worked out: ${cause}.`;
+}
+
+/** Whether a failure began in this cell, and not in one it reads. */
+export function beganHere(failure: Failure, cell: number): boolean {
+  return failure.origin === cell;
+}
+
+function causeOf(tree: Checked, place: CellPlace, failure: Failure, over: ExplainedPlan): string {
+  const node = innermostFailure(tree, place, over);
+  switch (failure.kind) {
+    case 'division': {
+      const divisor = node.kind === 'binary' && node.operator === '/' ? node.right : undefined;
+      return divisor === undefined ? 'it divides by 0' : `${written(divisor)} is 0`;
+    }
+    case 'notFound': {
+      const [sought, column] = node.kind === 'call' && node.name === 'MATCH' ? node.args : [];
+      if (sought === undefined || column === undefined) return `${written(node)} looks into an empty table`;
+      return `${written(sought)}, which is ${valueText(over.evaluate(sought, place), sought.type)}, is not in ${written(column)}`;
+    }
+    case 'outside':
+      return `${written(node)} looks past the end of the table`;
+    case 'undefined':
+      return `${written(node)} has no answer, or one too large`;
+    default:
+      return failure.kind satisfies never;
+  }
+}
+
+/** The deepest part that fails though all its own parts do not: where the failure was made. */
+function innermostFailure(tree: Checked, place: CellPlace, over: ExplainedPlan): Checked {
+  for (const child of childrenOf(tree)) {
+    if (child.kind !== 'range' && typeof over.evaluate(child, place) === 'object')
+      return innermostFailure(child, place, over);
+  }
+  return tree;
+}
+
+function written(tree: Checked): string {
+  return writeChecked(tree, () => undefined);
+}
+
+/** The plan's places by name, for messages that have nothing better. */
+export function plainName(place: CellPlace): string {
+  return place.kind === 'line' ? place.name : `${place.table}.${place.column} (row ${place.row + 1})`;
+}
