@@ -1,0 +1,125 @@
+import * as z from 'zod/mini';
+import {
+  type ColumnFile,
+  entryValue,
+  idText,
+  type LineFile,
+  nameText,
+  plainText,
+  type RowFile,
+  rowSchema,
+} from './line-schema.ts';
+import { sheetLimits } from './sheet-limits.ts';
+
+export const layers = ['pricelist', 'shop', 'floor', 'system', 'part'] as const;
+export type Layer = (typeof layers)[number];
+
+/** What `set` gives a line or an entry cell. */
+const setValue = z.union([entryValue, z.string().check(z.maxLength(sheetLimits.text))]);
+export type SetValue = z.infer<typeof setValue>;
+
+/** The frames hold `unknown` where lines, columns and tables stand: those are read one by one, so that every fault is told. */
+export const tableFrame = z.strictObject({
+  name: nameText,
+  title: plainText,
+  note: z.optional(plainText),
+  rows: z.optional(z.enum(['free', 'fixed'])),
+  gather: z.optional(z.array(z.string().check(z.regex(/^[a-z][a-z0-9_]*\.[a-z][a-z0-9_]*$/))).check(z.maxLength(100))),
+  min: z.optional(z.number().check(z.gte(0), z.lte(sheetLimits.rowsPerTable))),
+  columns: z.array(z.unknown()).check(z.minLength(1), z.maxLength(100)),
+  newRow: z.optional(rowSchema),
+  start: z.optional(z.array(rowSchema).check(z.maxLength(sheetLimits.rowsPerTable))),
+});
+
+export const ownSectionFrame = z.strictObject({
+  id: idText,
+  title: plainText,
+  note: z.optional(plainText),
+  lines: z.optional(z.array(z.unknown()).check(z.maxLength(sheetLimits.lines))),
+  tables: z.optional(z.array(z.unknown()).check(z.maxLength(sheetLimits.sections))),
+});
+
+export const useSection = z.strictObject({
+  use: idText,
+  set: z.optional(z.record(z.string().check(z.maxLength(200)), setValue)),
+});
+
+export const rowsSection = z.strictObject({
+  rowsFor: nameText,
+  rows: z.array(rowSchema).check(z.maxLength(sheetLimits.rowsPerTable)),
+});
+
+export const needSchema = z.strictObject({
+  name: z.string().check(z.regex(/^[a-z][a-z0-9_]*(\.[a-z][a-z0-9_]*)?$/)),
+  unit: z.optional(z.string()),
+  codes: z.optional(z.array(nameText).check(z.maxLength(sheetLimits.rowsPerTable))),
+  kind: z.optional(z.literal('product')),
+  accepts: z.optional(z.array(nameText).check(z.maxLength(sheetLimits.kinds))),
+});
+
+const kindSchema = z.strictObject({ kind: nameText, label: plainText, soldBy: z.enum(['gal', 'lb', 'each']) });
+
+export const sheetFrame = z.strictObject({
+  format: z.literal('spreadrate.sheet'),
+  version: z.literal(1),
+  layer: z.enum(layers),
+  id: idText,
+  title: plainText,
+  summary: z.optional(plainText),
+  kinds: z.optional(z.array(kindSchema).check(z.maxLength(sheetLimits.kinds))),
+  needs: z.optional(z.array(needSchema).check(z.maxLength(sheetLimits.needs))),
+  sections: z.array(z.unknown()).check(z.maxLength(sheetLimits.sections)),
+});
+
+export type Need = z.infer<typeof needSchema>;
+export type ProductKind = z.infer<typeof kindSchema>;
+
+export interface TableFile {
+  readonly name: string;
+  readonly title: string;
+  readonly note?: string | undefined;
+  readonly rows: 'free' | 'fixed' | 'gathered';
+  /** `table.column` of each product column a gathered table collects from. */
+  readonly gather: readonly string[];
+  readonly min: number;
+  readonly columns: readonly ColumnFile[];
+  readonly newRow: RowFile;
+  readonly start: readonly RowFile[];
+  /** Where the table stands in its file. */
+  readonly path: string;
+}
+
+export interface LineAt {
+  readonly line: LineFile;
+  readonly path: string;
+}
+
+export type SectionFile =
+  | {
+      readonly kind: 'own';
+      readonly id: string;
+      readonly title: string;
+      readonly note?: string | undefined;
+      readonly lines: readonly LineAt[];
+      readonly tables: readonly TableFile[];
+    }
+  | {
+      readonly kind: 'use';
+      readonly use: string;
+      readonly set: Readonly<Record<string, SetValue>>;
+      readonly path: string;
+    }
+  | { readonly kind: 'rows'; readonly rowsFor: string; readonly rows: readonly RowFile[]; readonly path: string };
+
+/** A sheet file whose shape is right; its names and formulas are not yet looked at. */
+export interface SheetFile {
+  readonly layer: Layer;
+  readonly id: string;
+  readonly title: string;
+  readonly summary?: string | undefined;
+  readonly kinds: readonly ProductKind[];
+  readonly needs: readonly Need[];
+  readonly sections: readonly SectionFile[];
+  /** Names of lines whose own shape is wrong: known, so that what reads them is not refused as well. */
+  readonly brokenNames: readonly string[];
+}
