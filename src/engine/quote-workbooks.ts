@@ -1,0 +1,133 @@
+import type { Edit } from '../quote/edit.ts';
+import type { OptionResults } from '../quote/option-results.ts';
+import type { QuoteDocument, QuoteOption } from '../quote/quote-document.ts';
+import { givenValue, stackEntriesOf } from '../quote/stack-entries.ts';
+import type { CompiledStack } from '../template/compiled-stack.ts';
+import { type OptionPlan, planOption } from '../template/plan.ts';
+import type { SheetFault } from '../template/sheet-fault.ts';
+import { openWorkbook, type Workbook } from './workbook.ts';
+
+/** What an edit did to the numbers of one option. */
+export interface OptionChange {
+  readonly option: string;
+  /** Cells whose value is another now; `all` after a rebuild. */
+  readonly changed: readonly number[] | 'all';
+}
+
+export type FollowResult =
+  | { readonly kind: 'followed'; readonly changes: readonly OptionChange[] }
+  /** The changed quote cannot be laid out; the workbooks stand as before. */
+  | { readonly kind: 'refused'; readonly faults: readonly SheetFault[] };
+
+export type StackFinder = (quote: QuoteDocument, option: QuoteOption) => CompiledStack | undefined;
+
+interface OpenOption {
+  readonly option: QuoteOption;
+  readonly stack: CompiledStack;
+  readonly planned: OptionPlan;
+  readonly workbook: Workbook;
+}
+
+/** The workbooks of a quote, one an option, following its edits: a value edit sets one cell, any other rebuilds. */
+export class QuoteWorkbooks {
+  private readonly stackOf: StackFinder;
+  private open = new Map<string, OpenOption>();
+
+  constructor(stackOf: StackFinder) {
+    this.stackOf = stackOf;
+  }
+
+  /** Lays out and works out a whole quote. On a refusal nothing changes. */
+  load(quote: QuoteDocument): FollowResult {
+    return this.rebuild(quote, () => true);
+  }
+
+  /** Follows an edit that led to `quote`. */
+  follow(quote: QuoteDocument, edit: Edit): FollowResult {
+    const place = 'sheet' in edit ? edit.sheet : undefined;
+    const touched = (option: string): boolean =>
+      place === undefined || place.kind !== 'option' || place.option === option;
+    const sheet = cellEdit(edit);
+    if (sheet === undefined) return this.rebuild(quote, touched);
+    const targets = [...this.open.values()].filter(({ option }) => touched(option.id));
+    const cells = targets.map((target) => entryCell(target, edit));
+    if (cells.some((cell) => cell === undefined)) return this.rebuild(quote, touched);
+    const changes = targets.map((target, at): OptionChange => {
+      const cell = cells[at] ?? 0;
+      return { option: target.option.id, changed: target.workbook.setValue(cell, sheet.value) };
+    });
+    return { kind: 'followed', changes };
+  }
+
+  results(option: string): OptionResults | undefined {
+    const found = this.open.get(option);
+    return found && { stack: found.stack, option: found.planned, read: (cell) => found.workbook.value(cell) };
+  }
+
+  close(): void {
+    for (const { workbook } of this.open.values()) workbook.close();
+    this.open.clear();
+  }
+
+  private rebuild(quote: QuoteDocument, touched: (option: string) => boolean): FollowResult {
+    const products = new Map(quote.products.map((product) => [product.product, product]));
+    const next = new Map<string, OpenOption>();
+    const faults: SheetFault[] = [];
+    const planned = quote.options.flatMap((option) => {
+      const before = this.open.get(option.id);
+      if (before !== undefined && !touched(option.id)) {
+        next.set(option.id, before);
+        return [];
+      }
+      const stack = this.stackOf(quote, option);
+      if (stack === undefined) faults.push({ path: option.title, reason: 'Its sheets cannot be used.' });
+      const plan = stack && planOption(stack, stackEntriesOf(quote, option), products);
+      faults.push(...(plan?.faults ?? []));
+      return stack && plan ? [{ option, stack, planned: plan }] : [];
+    });
+    if (faults.length > 0) return { kind: 'refused', faults };
+    const order = quote.options.map((option) => option.id);
+    for (const one of planned) next.set(one.option.id, { ...one, workbook: openWorkbook(one.planned.plan) });
+    for (const [id, { workbook }] of this.open) if (next.get(id)?.workbook !== workbook) workbook.close();
+    this.open = new Map(
+      order.flatMap((id) => {
+        const one = next.get(id);
+        return one === undefined ? [] : [[id, one] as const];
+      }),
+    );
+    return { kind: 'followed', changes: planned.map(({ option }) => ({ option: option.id, changed: 'all' })) };
+  }
+}
+
+/** The value an edit puts into one cell; undefined when it may change more than a number or a code. */
+function cellEdit(edit: Edit): { readonly value: number | string } | undefined {
+  const stored =
+    edit.kind === 'enterLine' || edit.kind === 'enterCell'
+      ? edit.value
+      : edit.kind === 'restoreLine'
+        ? edit.content
+        : undefined;
+  if (stored === undefined || ('product' in edit && edit.product !== undefined)) return undefined;
+  const given = givenValue(stored);
+  return given.kind === 'value' ? { value: given.value } : undefined;
+}
+
+/** The cell an edit reaches when that is an entry or choice that decides neither rows nor units. */
+function entryCell({ stack, planned }: OpenOption, edit: Edit): number | undefined {
+  if (edit.kind === 'enterLine' || edit.kind === 'restoreLine') {
+    const kind = stack.lines.get(edit.line)?.definition.kind;
+    const cell = planned.plan.lines.get(edit.line);
+    return (kind === 'entry' || kind === 'choice') && holdsValue(planned, cell) ? cell : undefined;
+  }
+  if (edit.kind !== 'enterCell') return undefined;
+  const table = stack.tables.get(edit.table);
+  const kind = table?.columns.get(edit.column)?.definition.kind;
+  if ((kind !== 'entry' && kind !== 'choice') || table?.unitColumn === edit.column) return undefined;
+  const row = planned.rows.get(edit.table)?.findIndex((candidate) => candidate.id === edit.row) ?? -1;
+  const cell = planned.plan.tables.get(edit.table)?.columns.get(edit.column)?.[row];
+  return holdsValue(planned, cell) ? cell : undefined;
+}
+
+function holdsValue(planned: OptionPlan, cell: number | undefined): cell is number {
+  return cell !== undefined && planned.plan.cells[cell]?.content.kind !== 'formula';
+}
