@@ -1,0 +1,66 @@
+import type { ProductRow } from '../template/entries.ts';
+import type { RowFile } from '../template/line-schema.ts';
+import type { QuoteOption, SheetPlace, StoredTable, StoredValue } from './quote-document.ts';
+
+/** A change to a quote: a small value, and the only way a quote changes. */
+export type Edit =
+  /** A line's entry, choice, product or departure; without `value` it goes back to our standard. */
+  | {
+      readonly kind: 'enterLine';
+      readonly sheet: SheetPlace;
+      readonly line: string;
+      readonly value?: StoredValue;
+      readonly product?: ProductRow;
+    }
+  | {
+      readonly kind: 'enterCell';
+      readonly sheet: SheetPlace;
+      readonly table: string;
+      readonly row: string;
+      readonly column: string;
+      readonly value?: StoredValue;
+      readonly product?: ProductRow;
+    }
+  | {
+      readonly kind: 'addRow';
+      readonly sheet: SheetPlace;
+      readonly table: string;
+      readonly row: string;
+      readonly at: number;
+      readonly cells: RowFile;
+    }
+  | { readonly kind: 'removeRow'; readonly sheet: SheetPlace; readonly table: string; readonly row: string }
+  | {
+      readonly kind: 'moveRow';
+      readonly sheet: SheetPlace;
+      readonly table: string;
+      readonly row: string;
+      readonly to: number;
+    }
+  | {
+      readonly kind: 'addOption';
+      readonly option: QuoteOption;
+      readonly at: number;
+      readonly products: readonly ProductRow[];
+    }
+  | { readonly kind: 'removeOption'; readonly option: string }
+  | { readonly kind: 'retitle'; readonly title: string }
+  /** Puts a table's entries back as they were: the inverse of an edit of rows or cells. */
+  | {
+      readonly kind: 'restoreTable';
+      readonly sheet: SheetPlace;
+      readonly table: string;
+      readonly content?: StoredTable;
+      readonly products: readonly ProductRow[];
+    }
+  | {
+      readonly kind: 'restoreLine';
+      readonly sheet: SheetPlace;
+      readonly line: string;
+      readonly content?: StoredValue;
+      readonly products: readonly ProductRow[];
+    }
+  | { readonly kind: 'restoreProducts'; readonly products: readonly ProductRow[] };
+
+/** Whether an edit changes only the numbers in cells, so that a workbook can follow without being rebuilt. */
+export type EditWeight = 'value' | 'structure';

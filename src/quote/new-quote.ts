@@ -1,0 +1,88 @@
+import { productTable } from '../formula/cells.ts';
+import { noEntries, type ProductRow } from '../template/entries.ts';
+import { planOption } from '../template/plan.ts';
+import type { SheetFault } from '../template/sheet-fault.ts';
+import { nothingEntered, type QuoteDocument, type QuoteOption } from './quote-document.ts';
+import { QuoteStacks } from './quote-stacks.ts';
+import type { SheetStore } from './sheet-store.ts';
+
+export interface NewQuote {
+  readonly id: string;
+  readonly title: string;
+  readonly shop: string;
+  readonly floor: string;
+  /** Ids of one to four systems. */
+  readonly systems: readonly string[];
+  /** Serial day on which the quote is made. */
+  readonly madeOn?: number;
+}
+
+export type NewQuoteResult =
+  | { readonly kind: 'quote'; readonly quote: QuoteDocument }
+  | { readonly kind: 'refused'; readonly faults: readonly SheetFault[] };
+
+/** Makes a quote from templates, pinning their versions and the price-list rows they name. */
+export function makeQuote(
+  wanted: NewQuote,
+  store: SheetStore,
+  priceList: ReadonlyMap<string, ProductRow>,
+): NewQuoteResult {
+  const faults: SheetFault[] = [];
+  const hash = (layer: 'pricelist' | 'shop' | 'floor' | 'system' | 'part', id: string): string => {
+    const found = store.hashOf(layer, id);
+    if (found === undefined) faults.push({ path: layer, reason: `There is no ${layer} template “${id}”.` });
+    return found ?? '';
+  };
+  const [priceListId = ''] = store.library.priceLists.keys();
+  const sheets = {
+    priceList: hash('pricelist', priceListId),
+    shop: hash('shop', wanted.shop),
+    floor: hash('floor', wanted.floor),
+    parts: Object.fromEntries([...store.library.parts.keys()].map((id) => [id, hash('part', id)])),
+  };
+  const options = wanted.systems.map(
+    (id, at): QuoteOption => ({
+      id: `option_${at + 1}`,
+      title: store.library.systems.get(id)?.title ?? id,
+      system: hash('system', id),
+      entries: nothingEntered,
+    }),
+  );
+  const floor = wanted.madeOn === undefined ? nothingEntered : { lines: { quote_date: wanted.madeOn }, tables: {} };
+  const quote: QuoteDocument = {
+    format: 'spreadrate.quote',
+    version: 1,
+    id: wanted.id,
+    title: wanted.title,
+    sheets,
+    products: [],
+    shop: nothingEntered,
+    floor,
+    options,
+  };
+  if (faults.length > 0) return { kind: 'refused', faults };
+  return withProducts(quote, store, priceList);
+}
+
+function withProducts(
+  quote: QuoteDocument,
+  store: SheetStore,
+  priceList: ReadonlyMap<string, ProductRow>,
+): NewQuoteResult {
+  const stacks = new QuoteStacks(store);
+  const faults: SheetFault[] = [];
+  const named = new Map<string, ProductRow>();
+  for (const option of quote.options) {
+    const { stack, faults: own } = stacks.of(quote, option);
+    faults.push(...own);
+    if (stack === undefined || own.length > 0) continue;
+    const planned = planOption(stack, noEntries, priceList);
+    faults.push(...planned.faults);
+    for (const { id } of planned.rows.get(productTable) ?? []) {
+      const product = priceList.get(id);
+      if (product !== undefined) named.set(id, product);
+    }
+  }
+  if (faults.length > 0) return { kind: 'refused', faults };
+  return { kind: 'quote', quote: { ...quote, products: [...named.values()] } };
+}

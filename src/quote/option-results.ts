@@ -1,0 +1,33 @@
+import type { CellValue } from '../formula/cells.ts';
+import { type PartEvaluator, partEvaluator } from '../formula/evaluate-part.ts';
+import type { CompiledStack } from '../template/compiled-stack.ts';
+import type { OptionPlan } from '../template/plan.ts';
+
+/** One option of a quote, worked out: what its sheets are and what every cell reads. */
+export interface OptionResults {
+  readonly stack: CompiledStack;
+  readonly option: OptionPlan;
+  /** The value of a cell by its index in the plan. */
+  readonly read: (cell: number) => CellValue;
+}
+
+/** Index of a line's cell, undefined for free text or a name the option lacks. */
+export function cellOfLine(results: OptionResults, line: string): number | undefined {
+  return results.option.plan.lines.get(line);
+}
+
+export function cellOfColumn(results: OptionResults, table: string, column: string, row: number): number | undefined {
+  return results.option.plan.tables.get(table)?.columns.get(column)?.[row];
+}
+
+/** A line's value. Throws for a name that no sheet of the option has. */
+export function lineValue(results: OptionResults, line: string): CellValue {
+  const cell = cellOfLine(results, line);
+  if (cell === undefined) throw new Error(`The option has no line ${line}`);
+  return results.read(cell);
+}
+
+/** Works out pieces of formulas over an option's values. */
+export function evaluatorOf({ option, read }: OptionResults): PartEvaluator {
+  return partEvaluator(option.plan, read);
+}

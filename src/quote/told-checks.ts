@@ -1,0 +1,108 @@
+import type { CellPlace, CellValue } from '../formula/cells.ts';
+import type { PartEvaluator } from '../formula/evaluate-part.ts';
+import { valueText } from '../formula/explain.ts';
+import type { SayPiece } from '../template/compiled-stack.ts';
+import type { Layer } from '../template/sheet-schema.ts';
+import { evaluatorOf, type OptionResults } from './option-results.ts';
+
+export type Severity = 'note' | 'caution' | 'stop';
+
+/** A check and its verdict. */
+export interface ToldCheck {
+  /** A line's name, or `table.row.column`. */
+  readonly name: string;
+  readonly label: string;
+  readonly layer: Layer;
+  readonly severity: Severity;
+  /** A stop with no way round. */
+  readonly absolute: boolean;
+  /** `unknown` when what it asks cannot be worked out: that is no pass. */
+  readonly verdict: 'holds' | 'fails' | 'unknown';
+  /** What it says when it does not hold. */
+  readonly says: string;
+  readonly source?: string;
+  readonly cell: number;
+}
+
+/** Every check of an option with its verdict, lines first, in sheet order. */
+export function toldChecks(results: OptionResults): ToldCheck[] {
+  let evaluator: PartEvaluator | undefined;
+  const speak = (say: readonly SayPiece[] | undefined, place: CellPlace): string => {
+    evaluator ??= evaluatorOf(results);
+    return saidText(say ?? [], place, evaluator);
+  };
+  return [...lineChecks(results, speak), ...columnChecks(results, speak)];
+}
+
+/** Checks that do not hold, or of which nobody can tell. */
+export function openChecks(results: OptionResults): ToldCheck[] {
+  return toldChecks(results).filter((check) => check.verdict !== 'holds');
+}
+
+type Speak = (say: readonly SayPiece[] | undefined, place: CellPlace) => string;
+
+function lineChecks(results: OptionResults, speak: Speak): ToldCheck[] {
+  return [...results.stack.lines.values()].flatMap(({ definition, layer, say }): ToldCheck[] => {
+    const cell = results.option.plan.lines.get(definition.name);
+    if (definition.kind !== 'check' || cell === undefined) return [];
+    const verdict = verdictOf(results.read(cell));
+    const says = verdict === 'holds' ? '' : speak(say, { kind: 'line', name: definition.name });
+    return [{ ...described(definition), name: definition.name, layer, verdict, says, cell }];
+  });
+}
+
+function columnChecks(results: OptionResults, speak: Speak): ToldCheck[] {
+  return [...results.stack.tables.values()].flatMap((table) =>
+    [...table.columns.values()].flatMap((column): ToldCheck[] => {
+      const { definition } = column;
+      if (definition.kind !== 'check') return [];
+      const name = table.definition.name;
+      const cells = results.option.plan.tables.get(name)?.columns.get(definition.name) ?? [];
+      const rows = results.option.rows.get(name) ?? [];
+      return cells.map((cell, row) => {
+        const verdict = verdictOf(results.read(cell));
+        const { id = '', label = '', unitCase = '' } = rows[row] ?? {};
+        const say = column.cases.get(unitCase)?.say ?? column.cases.values().next().value?.say;
+        const says =
+          verdict === 'holds'
+            ? ''
+            : `${label}: ${speak(say, { kind: 'cell', table: name, column: definition.name, row })}`;
+        return {
+          ...described(definition),
+          name: `${name}.${id}.${definition.name}`,
+          layer: table.layer,
+          verdict,
+          says,
+          cell,
+        };
+      });
+    }),
+  );
+}
+
+interface CheckDefinition {
+  readonly label: string;
+  readonly severity: Severity;
+  readonly absolute?: boolean | undefined;
+  readonly source?: string | undefined;
+}
+
+function described({
+  label,
+  severity,
+  absolute,
+  source,
+}: CheckDefinition): Pick<ToldCheck, 'label' | 'severity' | 'absolute' | 'source'> {
+  return { label, severity, absolute: absolute === true, ...(source !== undefined && { source }) };
+}
+
+function verdictOf(value: CellValue): ToldCheck['verdict'] {
+  if (typeof value !== 'boolean') return 'unknown';
+  return value ? 'holds' : 'fails';
+}
+
+function saidText(say: readonly SayPiece[], place: CellPlace, evaluate: PartEvaluator): string {
+  return say
+    .map((piece) => (piece.kind === 'words' ? piece.words : valueText(evaluate(piece.tree, place), piece.tree.type)))
+    .join('');
+}

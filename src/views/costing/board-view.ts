@@ -1,0 +1,102 @@
+import type { CellValue } from '../../formula/cells.ts';
+import { cellOfLine, type OptionResults } from '../../quote/option-results.ts';
+import type { ResultLine } from '../../template/result-lines.ts';
+import { formatNumber, formatQuantity, isMoney, unitSuffix } from '../../units/format.ts';
+import { one } from '../../units/unit.ts';
+
+/** The results of a quote's options beside each other. */
+export interface BoardView {
+  readonly options: readonly { readonly id: string; readonly title: string }[];
+  readonly rows: readonly BoardRow[];
+}
+
+export type BoardRow =
+  | { readonly kind: 'heading'; readonly title: string }
+  | { readonly kind: 'line'; readonly line: string; readonly label: string; readonly values: readonly BoardValue[] };
+
+export interface BoardValue {
+  readonly optionId: string;
+  readonly option: string;
+  readonly cell: number;
+  readonly shown: string;
+  readonly suffix: string;
+  readonly failed: boolean;
+  /** How far the last change moved it, as in “+$84.00”; empty when it did not. */
+  readonly delta: string;
+}
+
+export interface BoardOption {
+  readonly id: string;
+  readonly title: string;
+  readonly results: OptionResults;
+}
+
+/** Every result line, in the order an owner reads: price, profit, days, hours, costs. */
+const order: readonly (ResultLine | { readonly heading: string })[] = [
+  'price',
+  'price_per_sqft',
+  'list_price',
+  'tax',
+  'total',
+  'deposit',
+  { heading: 'Profit' },
+  'gross_profit',
+  'gross_margin',
+  'contribution',
+  'contribution_per_crew_day',
+  'profit',
+  'net_margin',
+  { heading: 'Crew time' },
+  'visits',
+  'crew_days',
+  'paid_hours',
+  'person_hours',
+  { heading: 'Job cost' },
+  'materials_cost',
+  'consumables_cost',
+  'labour_cost',
+  'equipment_cost',
+  'travel_cost',
+  'direct_cost',
+  { heading: 'Cost with overhead' },
+  'overhead_cost',
+  'contingency_cost',
+  'reserve_cost',
+  'full_cost',
+  'commission',
+  'fees',
+];
+
+/** `before` gives a line's value as it was before the last change, to show how far it moved. */
+export function boardView(
+  options: readonly BoardOption[],
+  before: (option: string, line: string) => CellValue | undefined,
+): BoardView {
+  const rows = order.flatMap((entry): BoardRow[] => {
+    if (typeof entry === 'object') return [{ kind: 'heading', title: entry.heading }];
+    const values = options.flatMap((option) => boardValue(option, entry, before(option.id, entry)) ?? []);
+    const label = options[0]?.results.stack.lines.get(entry)?.definition.label ?? entry;
+    return values.length === 0 ? [] : [{ kind: 'line', line: entry, label, values }];
+  });
+  return { options: options.map(({ id, title }) => ({ id, title })), rows };
+}
+
+function boardValue(
+  { id, title, results }: BoardOption,
+  line: string,
+  before: CellValue | undefined,
+): BoardValue | undefined {
+  const cell = cellOfLine(results, line);
+  const type = cell === undefined ? undefined : results.option.plan.cells[cell]?.type;
+  if (cell === undefined || type === undefined) return undefined;
+  const unit = type.kind === 'number' ? type.unit : one;
+  const value = results.read(cell);
+  if (typeof value !== 'number') {
+    return { optionId: id, option: title, cell, shown: 'incomplete', suffix: '', failed: true, delta: '' };
+  }
+  const whole = isMoney(unit) && Number.isInteger(value) && line === 'price';
+  const shown = formatNumber(value, unit, whole ? { digits: 0 } : undefined);
+  const moved = typeof before === 'number' ? value - before : 0;
+  const delta = moved === 0 ? '' : `${moved > 0 ? '+' : ''}${formatQuantity(moved, unit)}`;
+  return { optionId: id, option: title, cell, shown, suffix: unitSuffix(unit, shown), failed: false, delta };
+}

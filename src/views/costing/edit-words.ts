@@ -1,0 +1,32 @@
+import type { Edit } from '../../quote/edit.ts';
+import type { OptionResults } from '../../quote/option-results.ts';
+
+/** What undo or redo would do, in a few words: “Waste”, “a row of Areas”. */
+export function editWords(edit: Edit | undefined, results: OptionResults | undefined): string {
+  if (edit === undefined || results === undefined) return '';
+  const line = (name: string): string => results.stack.lines.get(name)?.definition.label ?? name;
+  const table = (name: string): string => results.stack.tables.get(name)?.definition.title ?? name;
+  switch (edit.kind) {
+    case 'enterLine':
+    case 'restoreLine':
+      return line(edit.line);
+    case 'enterCell':
+      return results.stack.tables.get(edit.table)?.columns.get(edit.column)?.definition.label ?? edit.column;
+    case 'addRow':
+      return `a new row of ${table(edit.table)}`;
+    case 'removeRow':
+      return `a row taken from ${table(edit.table)}`;
+    case 'moveRow':
+    case 'restoreTable':
+      return `rows of ${table(edit.table)}`;
+    case 'addOption':
+    case 'removeOption':
+      return 'an option';
+    case 'retitle':
+      return 'the title';
+    case 'restoreProducts':
+      return 'products';
+    default:
+      return edit satisfies never;
+  }
+}

@@ -1,0 +1,122 @@
+import type { CellValue } from '../../formula/cells.ts';
+import type { ValueType } from '../../formula/checked-tree.ts';
+import type { StoredValue } from '../../quote/quote-document.ts';
+import { givenValue } from '../../quote/stack-entries.ts';
+import type { ColumnFile, LineFile } from '../../template/line-schema.ts';
+import { wordsOfCode } from '../../template/table-rows.ts';
+import { formatForTyping, formatNumber, formatQuantity, isMoney, unitSuffix } from '../../units/format.ts';
+import { one, type Unit } from '../../units/unit.ts';
+
+/** One value of a sheet as a screen shows it, of a line or of a table's cell. */
+export interface FieldView {
+  readonly kind: 'number' | 'yesNo' | 'choice' | 'text' | 'result';
+  readonly name: string;
+  readonly label: string;
+  /** Index of its cell in the option's plan; undefined for free text. */
+  readonly cell: number | undefined;
+  readonly unit: Unit;
+  /** The value in words and numbers, without the unit behind it. */
+  readonly shown: string;
+  readonly suffix: string;
+  /** The $ that leads an amount of money in its field. */
+  readonly prefix: string;
+  /** What stands in the field to be typed over. */
+  readonly typed: string;
+  readonly chosen: string;
+  readonly options: readonly FieldOption[];
+  /** `changed`: not our standard. `unchecked`: our standard, which nobody has looked at. `departed`: typed over a formula. */
+  readonly standing: 'unchecked' | 'changed' | 'departed' | 'worked out';
+  /** Our standard value, where what stands is another. */
+  readonly standard: string;
+  readonly range: string;
+  readonly source: string;
+  readonly failed: boolean;
+}
+
+export interface FieldOption {
+  readonly code: string;
+  readonly label: string;
+}
+
+/** What a field is made from. */
+export interface FieldParts {
+  readonly definition: LineFile | ColumnFile;
+  readonly type: ValueType;
+  readonly value: CellValue | undefined;
+  readonly cell: number | undefined;
+  readonly stored: StoredValue | undefined;
+  /** The template's own value, where it is a plain one. */
+  readonly standard: number | string | undefined;
+  /** False where a row works the value out by a formula of its own. */
+  readonly enterable: boolean;
+  readonly productNames: ReadonlyMap<string, FieldOption & { readonly kind: string }>;
+}
+
+export function fieldView(parts: FieldParts): FieldView {
+  const { definition, type, value, cell, stored } = parts;
+  const unit = type.kind === 'number' ? type.unit : one;
+  const options = optionsOf(definition, parts);
+  const yesNo = definition.kind === 'entry' && definition.yesNo === true;
+  const shown = shownText(yesNo && typeof value === 'number' ? value === 1 : value, unit, options);
+  const entered = typeof stored === 'object' && 'typed' in stored ? stored.typed : undefined;
+  return {
+    kind: kindOf(definition, parts.enterable),
+    name: definition.name,
+    label: definition.label,
+    cell,
+    unit,
+    shown,
+    suffix: typeof value === 'number' && !yesNo ? unitSuffix(unit, shown) : '',
+    prefix: type.kind === 'number' && isMoney(unit) ? '$' : '',
+    typed: entered ?? (typeof value === 'number' ? formatForTyping(value, unit) : ''),
+    chosen: typeof value === 'string' ? value : '',
+    options,
+    standing: standingOf(definition, parts),
+    standard: standardText(parts, unit, options),
+    range: rangeText(definition, unit),
+    source: definition.source ?? '',
+    failed: typeof value === 'object',
+  };
+}
+
+function kindOf(definition: LineFile | ColumnFile, enterable: boolean): FieldView['kind'] {
+  if (definition.kind === 'text') return 'text';
+  if (!enterable || definition.kind === 'formula' || definition.kind === 'check' || definition.kind === 'key')
+    return 'result';
+  if (definition.kind === 'choice' || definition.kind === 'product') return 'choice';
+  return definition.yesNo ? 'yesNo' : 'number';
+}
+
+function optionsOf(definition: LineFile | ColumnFile, { productNames }: FieldParts): readonly FieldOption[] {
+  if (definition.kind === 'choice') return definition.options;
+  if (definition.kind !== 'product') return [];
+  return [...productNames.values()].filter((product) => definition.accepts.includes(product.kind));
+}
+
+function shownText(value: CellValue | undefined, unit: Unit, options: readonly FieldOption[]): string {
+  if (value === undefined) return '';
+  if (typeof value === 'number') return formatNumber(value, unit);
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'string') return options.find((option) => option.code === value)?.label ?? wordsOfCode(value);
+  return 'incomplete';
+}
+
+function standingOf(
+  definition: LineFile | ColumnFile,
+  { stored, standard, enterable }: FieldParts,
+): FieldView['standing'] {
+  if (definition.kind === 'formula') return stored === undefined ? 'worked out' : 'departed';
+  if (stored === undefined) return enterable ? 'unchecked' : 'worked out';
+  return givenValue(stored).value === standard ? 'unchecked' : 'changed';
+}
+
+function standardText({ stored, standard }: FieldParts, unit: Unit, options: readonly FieldOption[]): string {
+  if (stored === undefined || standard === undefined) return '';
+  if (typeof standard === 'number') return formatQuantity(standard, unit);
+  return options.find((option) => option.code === standard)?.label ?? standard;
+}
+
+function rangeText(definition: LineFile | ColumnFile, unit: Unit): string {
+  if (definition.kind !== 'entry' || definition.low === undefined || definition.high === undefined) return '';
+  return `${formatNumber(definition.low, unit)} to ${formatQuantity(definition.high, unit)}`;
+}

@@ -1,0 +1,165 @@
+import type { OptionResults } from '../../quote/option-results.ts';
+import {
+  entriesAt,
+  type QuoteDocument,
+  type SheetPlace,
+  type StoredTable,
+  type StoredValue,
+} from '../../quote/quote-document.ts';
+import type { CompiledColumn, CompiledTable } from '../../template/compiled-stack.ts';
+import type { ComposedSection } from '../../template/composed-sheet.ts';
+import type { RowCell } from '../../template/line-schema.ts';
+import type { OptionRow } from '../../template/plan.ts';
+import type { Layer } from '../../template/sheet-schema.ts';
+import { readIsoDate } from '../../units/serial-day.ts';
+import { type FieldOption, type FieldParts, type FieldView, fieldView } from './field-view.ts';
+
+/** A sheet as a screen shows it. */
+export interface SheetView {
+  readonly title: string;
+  readonly sections: readonly SectionView[];
+}
+
+export interface SectionView {
+  readonly id: string;
+  readonly title: string;
+  readonly note: string;
+  readonly lines: readonly FieldView[];
+  readonly tables: readonly TableView[];
+}
+
+export interface TableView {
+  readonly name: string;
+  readonly title: string;
+  /** Whether rows may be added and taken away. */
+  readonly free: boolean;
+  readonly columns: readonly ColumnView[];
+  readonly rows: readonly RowView[];
+}
+
+export interface ColumnView {
+  readonly name: string;
+  readonly label: string;
+  readonly group: string;
+  readonly detail: boolean;
+  /** Words stand left, numbers right. */
+  readonly words: boolean;
+}
+
+export interface RowView {
+  readonly id: string;
+  readonly label: string;
+  readonly fields: readonly FieldView[];
+}
+
+export type ProductNames = ReadonlyMap<string, FieldOption & { readonly kind: string }>;
+
+/** The sheet at `place` with the numbers of one option. */
+export function sheetView(
+  quote: QuoteDocument,
+  place: SheetPlace,
+  results: OptionResults,
+  products: ProductNames,
+): SheetView {
+  const layer: Layer = place.kind === 'option' ? 'system' : place.kind;
+  const sheet = results.stack.sheets.find((candidate) => candidate.layer === layer);
+  const maker = new SheetViewMaker(quote, place, results, products);
+  return { title: sheet?.title ?? '', sections: (sheet?.sections ?? []).map((section) => maker.section(section)) };
+}
+
+class SheetViewMaker {
+  private readonly results: OptionResults;
+  private readonly products: ProductNames;
+  private readonly lines: Readonly<Record<string, StoredValue>>;
+  private readonly tables: Readonly<Record<string, StoredTable>>;
+
+  constructor(quote: QuoteDocument, place: SheetPlace, results: OptionResults, products: ProductNames) {
+    const entries = entriesAt(quote, place);
+    this.results = results;
+    this.products = products;
+    this.lines = entries?.lines ?? {};
+    this.tables = entries?.tables ?? {};
+  }
+
+  section(section: ComposedSection): SectionView {
+    return {
+      id: section.id,
+      title: section.title,
+      note: section.note ?? '',
+      lines: section.lines.flatMap(({ line }) => this.line(line.name) ?? []),
+      tables: section.tables.flatMap(({ table }) => this.table(table.name) ?? []),
+    };
+  }
+
+  private line(name: string): FieldView | undefined {
+    const line = this.results.stack.lines.get(name);
+    if (line === undefined || line.definition.kind === 'check') return undefined;
+    const { definition, type } = line;
+    const cell = this.results.option.plan.lines.get(name);
+    const standard = 'value' in definition ? plain(definition.value) : undefined;
+    const view = this.field({ definition, type, cell, stored: this.lines[name], standard, enterable: true });
+    return definition.kind === 'text' ? { ...view, shown: definition.text } : view;
+  }
+
+  private table(name: string): TableView | undefined {
+    const table = this.results.stack.tables.get(name);
+    if (table === undefined) return undefined;
+    const columns = [...table.columns.values()].filter(
+      ({ definition }) => definition.kind !== 'check' && definition.kind !== 'text',
+    );
+    const rows = (this.results.option.rows.get(name) ?? []).map(
+      (row, at): RowView => ({
+        id: row.id,
+        label: row.label,
+        fields: columns.map((column) => this.cell(table, column, row, at)),
+      }),
+    );
+    return {
+      name,
+      title: table.definition.title,
+      free: table.definition.rows === 'free',
+      columns: columns.map(({ definition }) => ({
+        name: definition.name,
+        label: definition.label,
+        group: definition.group ?? '',
+        detail: definition.detail === true,
+        words: definition.kind === 'choice' || definition.kind === 'product' || definition.kind === 'key',
+      })),
+      rows,
+    };
+  }
+
+  private cell(table: CompiledTable, column: CompiledColumn, row: OptionRow, at: number): FieldView {
+    const { definition } = column;
+    const cell = this.results.option.plan.tables.get(table.definition.name)?.columns.get(definition.name)?.[at];
+    const type = (cell === undefined ? undefined : this.results.option.plan.cells[cell]?.type) ?? {
+      kind: 'truth' as const,
+    };
+    const stored = this.tables[table.definition.name]?.cells?.[row.id]?.[definition.name];
+    const own = this.ownCell(table, row, definition.name);
+    const standard =
+      typeof own === 'object' ? undefined : plain(own ?? ('default' in definition ? definition.default : undefined));
+    const enterable = typeof own !== 'object' || stored !== undefined;
+    const view = this.field({ definition, type, cell, stored, standard, enterable });
+    return definition.kind === 'key' || definition.name === table.key
+      ? { ...view, shown: row.label, kind: 'result' }
+      : view;
+  }
+
+  private ownCell(table: CompiledTable, row: OptionRow, column: string): RowCell | undefined {
+    const added = this.tables[table.definition.name]?.added?.[row.id];
+    if (added !== undefined) return added[column] ?? table.definition.newRow[column];
+    return table.rows.find((candidate) => candidate.id === row.id)?.cells[column];
+  }
+
+  private field(parts: Omit<FieldParts, 'value' | 'productNames'>): FieldView {
+    const value = parts.cell === undefined ? undefined : this.results.read(parts.cell);
+    return fieldView({ ...parts, value, productNames: this.products });
+  }
+}
+
+function plain(value: number | string | undefined): number | string | undefined {
+  if (typeof value !== 'string') return value;
+  const day = readIsoDate(value);
+  return day.kind === 'day' ? day.day : value;
+}
