@@ -1,4 +1,3 @@
-import * as z from 'zod/mini';
 import { QuoteWorkbooks } from './engine/quote-workbooks.ts';
 import { readProducts } from './pricelist/read-products.ts';
 import { makeQuote } from './quote/new-quote.ts';
@@ -9,9 +8,6 @@ import { composeSheet } from './template/compose.ts';
 import { productFieldsOf } from './template/product-fields.ts';
 import { CostingFace } from './views/costing/costing-face.ts';
 import './views/theme.css';
-
-// A strict content-security policy forbids compiled schemas.
-z.config({ jitless: true });
 
 const templates = import.meta.glob<unknown>('../templates/*/*/template.json', { eager: true, import: 'default' });
 const priceLists = import.meta.glob<string>('../templates/pricelist/*/products.csv', {

@@ -2,7 +2,7 @@ import { wholePart } from '../units/decimal-rounding.ts';
 import { add, compareNumbers } from './arithmetic.ts';
 import type { Checked } from './checked-tree.ts';
 import type { Bench } from './closure-bench.ts';
-import { fail, readCell, type Work } from './closure-state.ts';
+import { type ClosureState, fail, readCell, type Work } from './closure-state.ts';
 import { cellsInRange } from './dependencies.ts';
 
 /** An argument of a function that takes columns: a column's cells, or one value. */
@@ -47,14 +47,21 @@ export function sum(args: readonly Argument[], bench: Bench): Work {
 }
 
 /** MIN and MAX; of nothing 0. */
-export function extreme(args: readonly Argument[], bench: Bench, pick: (a: number, b: number) => number): Work {
+export function extreme(args: readonly Argument[], { state }: Bench, pick: (a: number, b: number) => number): Work {
   return () => {
     let found: number | undefined;
     for (const argument of args) {
-      const failed = eachValue(argument, bench, (value) => {
+      if (argument.kind === 'value') {
+        const value = argument.work();
+        if (Number.isNaN(value)) return value;
         found = found === undefined ? value : pick(found, value);
-      });
-      if (failed) return Number.NaN;
+        continue;
+      }
+      for (const cell of argument.cells) {
+        const value = readCell(state, cell);
+        if (Number.isNaN(value)) return value;
+        found = found === undefined ? value : pick(found, value);
+      }
     }
     return found ?? 0;
   };
@@ -137,33 +144,55 @@ export function sumWhere(
 ): Work {
   const { state } = bench;
   const values = summed === undefined ? undefined : cellsOf(summed);
-  const conditions = pairs.flatMap((pair, place) =>
+  const conditions = pairs.flatMap((pair, place): Condition[] =>
     place % 2 === 0
       ? [{ cells: cellsOf(pair), criterion: workIn(pairs[place + 1]), ofCodes: written[place]?.type.kind === 'code' }]
       : [],
   );
   const rows = conditions[0]?.cells.length ?? 0;
+  // Counted, here and below, for this is the innermost loop of a repricing and iterators are slow in it.
   const sought = new Array<number>(conditions.length).fill(0);
   return () => {
-    for (const [place, condition] of conditions.entries()) {
-      const criterion = condition.criterion();
+    for (let place = 0; place < conditions.length; place += 1) {
+      const criterion = conditions[place]?.criterion() ?? 0;
       if (Number.isNaN(criterion)) return criterion;
       sought[place] = criterion;
     }
     let total = 0;
-    nextRow: for (let row = 0; row < rows; row += 1) {
-      for (const [place, condition] of conditions.entries()) {
-        const value = readCell(state, condition.cells[row] ?? -1);
-        if (Number.isNaN(value)) return value;
-        const wanted = sought[place] ?? 0;
-        if (condition.ofCodes ? value !== wanted : compareNumbers(value, wanted) !== 0) continue nextRow;
-      }
+    for (let row = 0; row < rows; row += 1) {
+      const met = meetsAll(state, conditions, sought, row);
+      if (Number.isNaN(met)) return met;
+      if (met === 0) continue;
       const value = values === undefined ? 1 : readCell(state, values[row] ?? -1);
       if (Number.isNaN(value)) return value;
       total = add(total, value);
     }
     return finished(total, bench);
   };
+}
+
+interface Condition {
+  readonly cells: readonly number[];
+  readonly criterion: Work;
+  readonly ofCodes: boolean;
+}
+
+/** 1 when a row meets all conditions, 0 when not, NaN when a cell that decides it failed. */
+function meetsAll(
+  state: ClosureState,
+  conditions: readonly Condition[],
+  sought: readonly number[],
+  row: number,
+): number {
+  for (let place = 0; place < conditions.length; place += 1) {
+    const condition = conditions[place];
+    if (condition === undefined) continue;
+    const value = readCell(state, condition.cells[row] ?? -1);
+    if (Number.isNaN(value)) return value;
+    const wanted = sought[place] ?? 0;
+    if (condition.ofCodes ? value !== wanted : compareNumbers(value, wanted) !== 0) return 0;
+  }
+  return 1;
 }
 
 /** INDEX: the cell in a row of a column; a row that is no whole number is read as the whole number below it. */

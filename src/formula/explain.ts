@@ -66,7 +66,9 @@ function leafInNumbers(node: Checked, place: CellPlace, over: ExplainedPlan): st
 
 function cellText(cell: number, { plan, read }: ExplainedPlan): string {
   const planned = plan.cells[cell];
-  return planned === undefined ? '' : valueText(read(cell), planned.type);
+  const value = read(cell);
+  if (planned === undefined) return '';
+  return typeof value === 'string' ? `"${value}"` : valueText(value, planned.type);
 }
 
 /** Adds the steps of a tree, innermost first; gives the text by which an outer step names it. */

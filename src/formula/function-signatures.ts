@@ -1,5 +1,6 @@
 import { isPoint, multiplyUnits, one, parseUnit, rootOfUnit, type Unit } from '../units/unit.ts';
 import type { Checked, FunctionName, ValueType } from './checked-tree.ts';
+import { nearestName } from './nearest-name.ts';
 import { faulty, fits, isZero, numberIn, plainNumber, truth, typeWords } from './value-type.ts';
 
 /** Reports that an argument is not what its function takes. */
@@ -261,11 +262,17 @@ export function wantComparable(value: Checked, other: Checked, refuse: Refuse): 
   const [a, b] = [value.type, other.type];
   if (a.kind === 'faulty' || b.kind === 'faulty') return;
   if (a.kind === 'code' && b.kind === 'code') {
-    if (a.codes && b.codes && !a.codes.some((code) => b.codes?.includes(code))) {
-      refuse(value, `It is never one of ${b.codes.join(', ')}.`);
-    }
+    if (a.codes && b.codes && !a.codes.some((code) => b.codes?.includes(code)))
+      refuse(value, other.kind === 'code' ? neverAmong(b.codes, a.codes) : neverAmong(a.codes, b.codes));
     return;
   }
   if (a.kind === 'number' && b.kind === 'number' && (fits(value, b.unit) || fits(other, a.unit))) return;
   refuse(value, `${typeWords(a)} cannot be compared with ${typeWords(b)}.`);
+}
+
+function neverAmong(codes: readonly string[], known: readonly string[]): string {
+  const [code = ''] = codes;
+  const near = codes.length === 1 ? nearestName(code, known) : undefined;
+  const hint = near === undefined ? '' : ` Did you mean “${near}”?`;
+  return `“${codes.join('”, “')}” ${codes.length === 1 ? 'is' : 'are'} never among ${known.join(', ')}.${hint}`;
 }

@@ -45,30 +45,50 @@ const mostRows = 20_000;
  */
 export function readProducts(csv: string, fields: readonly PriceField[], kinds: Iterable<string>): ReadProducts {
   if (csv.length > largest) return refused(1, '', `The price list is larger than ${largest / 1_000_000} MB.`);
-  const parsed = Papa.parse<string[]>(csv.replace(/^\uFEFF/, ''), { skipEmptyLines: 'greedy' });
-  const [header = [], ...rows] = parsed.data;
-  const headerFaults = faultsOfHeader(header, fields);
+  const {
+    rows: [header, ...rows],
+    errors,
+  } = numberedRows(csv.replace(/^\uFEFF/, ''));
+  if (header === undefined) return refused(1, '', 'The price list is empty: its first line names the columns.');
+  const headerFaults = faultsOfHeader(header.cells, fields);
   if (headerFaults.length > 0) return { products: new Map(), faults: headerFaults };
   if (rows.length > mostRows) return refused(1, '', `A price list has at most ${mostRows} products.`);
-  const faults: PriceFault[] = parsed.errors.map((error) => ({
-    line: (error.row ?? 0) + 1,
-    column: '',
-    reason: `${error.message}.`,
-  }));
+  const faults: PriceFault[] = [...errors];
   const reader = new RowReader(
-    header.map((name) => name.trim()),
+    header.cells.map((name) => name.trim()),
     fields,
     [...kinds],
   );
   const products = new Map<string, PriceRow>();
-  rows.forEach((cells, at) => {
-    const row = reader.row(cells, at + 2, faults);
-    if (row === undefined) return;
+  for (const { cells, line } of rows) {
+    const row = reader.row(cells, line, faults);
+    if (row === undefined) continue;
     if (products.has(row.product))
-      faults.push({ line: at + 2, column: 'product', reason: `The product “${row.product}” stands twice.` });
+      faults.push({ line, column: 'product', reason: `The product “${row.product}” stands twice.` });
     else products.set(row.product, row);
-  });
+  }
   return { products, faults };
+}
+
+interface NumberedRow {
+  readonly cells: readonly string[];
+  /** Line of the file on which the row begins: blank lines and line breaks in quoted cells count. */
+  readonly line: number;
+}
+
+function numberedRows(csv: string): { rows: readonly NumberedRow[]; errors: readonly PriceFault[] } {
+  const parsed = Papa.parse<string[]>(csv, { skipEmptyLines: false });
+  let line = 1;
+  const numbered = parsed.data.map((cells): NumberedRow => {
+    const begins = line;
+    line += 1 + cells.reduce((breaks, cell) => breaks + cell.split(/\r\n|\n|\r/).length - 1, 0);
+    return { cells, line: begins };
+  });
+  const errors = parsed.errors
+    // One column of words has no comma to find.
+    .filter((error) => error.code !== 'UndetectableDelimiter')
+    .map((error) => ({ line: numbered[error.row ?? 0]?.line ?? 1, column: '', reason: `${error.message}.` }));
+  return { rows: numbered.filter(({ cells }) => cells.some((cell) => cell.trim() !== '')), errors };
 }
 
 function refused(line: number, column: string, reason: string): ReadProducts {
@@ -121,7 +141,7 @@ class RowReader {
       refuse('kind', `There is no kind of product “${kind}”.${near === undefined ? '' : ` Did you mean “${near}”?`}`);
     }
     const fields: Record<string, number | string> = {};
-    for (const field of this.fields) {
+    for (const field of this.kinds.includes(kind) ? this.fields : []) {
       const has = field.kinds === undefined || field.kinds.includes(kind);
       const value = has
         ? this.value(cell(field.name), field, refuse)

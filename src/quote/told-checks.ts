@@ -46,7 +46,7 @@ function lineChecks(results: OptionResults, speak: Speak): ToldCheck[] {
     const cell = results.option.plan.lines.get(definition.name);
     if (definition.kind !== 'check' || cell === undefined) return [];
     const verdict = verdictOf(results.read(cell));
-    const says = verdict === 'holds' ? '' : speak(say, { kind: 'line', name: definition.name });
+    const says = saying(verdict, definition.label, () => speak(say, { kind: 'line', name: definition.name }));
     return [{ ...described(definition), name: definition.name, layer, verdict, says, cell }];
   });
 }
@@ -63,10 +63,8 @@ function columnChecks(results: OptionResults, speak: Speak): ToldCheck[] {
         const verdict = verdictOf(results.read(cell));
         const { id = '', label = '', unitCase = '' } = rows[row] ?? {};
         const say = column.cases.get(unitCase)?.say ?? column.cases.values().next().value?.say;
-        const says =
-          verdict === 'holds'
-            ? ''
-            : `${label}: ${speak(say, { kind: 'cell', table: name, column: definition.name, row })}`;
+        const place: CellPlace = { kind: 'cell', table: name, column: definition.name, row };
+        const says = saying(verdict, `${label}: ${definition.label}`, () => `${label}: ${speak(say, place)}`);
         return {
           ...described(definition),
           name: `${name}.${id}.${definition.name}`,
@@ -78,6 +76,12 @@ function columnChecks(results: OptionResults, speak: Speak): ToldCheck[] {
       });
     }),
   );
+}
+
+/** What fails in words; what nobody can tell is not said to fail. */
+function saying(verdict: ToldCheck['verdict'], label: string, speak: () => string): string {
+  if (verdict === 'holds') return '';
+  return verdict === 'fails' ? speak() : `${label}: this cannot be told, since a number it asks for is missing.`;
 }
 
 interface CheckDefinition {

@@ -97,7 +97,7 @@ function rowWith(
 const workedOut = 'This is worked out by a formula; only an entry or a choice can be set.';
 
 /** The line with another value, or why it cannot have it. */
-function lineWith(line: LineFile, value: SetValue): LineFile | string {
+export function lineWith(line: LineFile, value: SetValue): LineFile | string {
   switch (line.kind) {
     case 'formula':
     case 'check':
@@ -116,7 +116,7 @@ function lineWith(line: LineFile, value: SetValue): LineFile | string {
   }
 }
 
-function cellRefusal(column: ColumnFile, value: SetValue): string | undefined {
+export function cellRefusal(column: ColumnFile, value: SetValue): string | undefined {
   switch (column.kind) {
     case 'formula':
     case 'check':

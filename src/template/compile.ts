@@ -1,5 +1,6 @@
 import type { Checked, ValueType } from '../formula/checked-tree.ts';
 import type { Scope } from '../formula/scope.ts';
+import { askFaults } from './ask-faults.ts';
 import { ColumnCompiler } from './compile-column.ts';
 import { FormulaReader } from './compile-formula.ts';
 import type { CompiledLine, CompiledStack, CompiledTable, ProductFields } from './compiled-stack.ts';
@@ -66,6 +67,7 @@ class StackCompiler {
     for (const table of this.declared.tables.values()) tables.set(table.table.name, this.names.columns.table(table));
     const system = this.sheets.find((sheet) => sheet.layer === 'system');
     if (system !== undefined) this.faults.push(...missingResultLines(system, this.declared));
+    for (const sheet of this.sheets) this.faults.push(...askFaults(sheet, this.declared));
     const lines = new Map(
       [...this.declared.lines.keys()].flatMap((name) => {
         const line = this.compiled.get(name);
@@ -111,6 +113,11 @@ class StackCompiler {
       return tree === undefined
         ? { type: { kind: 'faulty' } }
         : { tree, ...(type.kind === 'code' && { type: tree.type }) };
+    }
+    if (line.kind === 'text') {
+      const when =
+        line.when === undefined ? undefined : this.reader.read(line.when, scope, { kind: 'truth' }, `${path}.when`);
+      return { say: readSay(line.text, scope, this.reader, `${path}.text`), ...(when && { tree: when }) };
     }
     if (line.kind !== 'check') return {};
     const tree = this.reader.read(line.check, scope, { kind: 'truth' }, `${path}.check`);

@@ -20,12 +20,12 @@ export interface CompiledLine {
   readonly layer: Layer;
   readonly path: string;
   readonly type: ValueType;
-  /** Of a formula, or the condition of a check. */
+  /** Of a formula, the condition of a check, or the `when` of a text. */
   readonly tree?: Checked;
   readonly say?: readonly SayPiece[];
 }
 
-/** A piece of what a check says: plain words, or a value worked out when it is told. */
+/** A piece of what a check or a text says: plain words, or a value worked out when it is told. */
 export type SayPiece =
   | { readonly kind: 'words'; readonly words: string }
   | { readonly kind: 'value'; readonly tree: Checked };

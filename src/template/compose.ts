@@ -20,9 +20,9 @@ export function composeSheet(file: SheetFile, parts: ReadonlyMap<string, SheetFi
   const sections = composer.sections(file.layer);
   const faults = [...composer.faults];
   const set = applySets(sections, composer.sets, new Set(composer.brokenNames), faults);
-  const { layer, id, title, summary, kinds, needs } = file;
+  const { layer, id, title, summary, kinds, needs, asks } = file;
   return {
-    sheet: { layer, id, title, summary, kinds, needs, sections: set, brokenNames: composer.brokenNames },
+    sheet: { layer, id, title, summary, kinds, needs, asks, sections: set, brokenNames: composer.brokenNames },
     faults,
   };
 }
@@ -56,7 +56,15 @@ class Composer {
       else if (section.kind === 'own') {
         const lines = section.lines.map(({ line, path }): PlacedLine => ({ line, path: inFile(path) }));
         const tables = section.tables.map((table): PlacedTable => ({ table, path: inFile(table.path), rows: [] }));
-        this.placed.push({ id: section.id, title: section.title, note: section.note, part, lines, tables });
+        this.placed.push({
+          id: section.id,
+          title: section.title,
+          note: section.note,
+          for: section.for,
+          part,
+          lines,
+          tables,
+        });
       }
     }
   }

@@ -1,5 +1,5 @@
 import type { LineFile, RowFile } from './line-schema.ts';
-import type { Layer, Need, ProductKind, TableFile } from './sheet-schema.ts';
+import type { Ask, Layer, Need, ProductKind, SectionUse, TableFile } from './sheet-schema.ts';
 
 /** A sheet whose parts are placed, whose added rows stand in their tables and whose `set` values are given. */
 export interface ComposedSheet {
@@ -9,6 +9,7 @@ export interface ComposedSheet {
   readonly summary?: string | undefined;
   readonly kinds: readonly ProductKind[];
   readonly needs: readonly Need[];
+  readonly asks: readonly Ask[];
   readonly sections: readonly ComposedSection[];
   readonly brokenNames: readonly string[];
 }
@@ -17,6 +18,7 @@ export interface ComposedSection {
   readonly id: string;
   readonly title: string;
   readonly note?: string | undefined;
+  readonly for?: SectionUse | undefined;
   /** The part it comes from. */
   readonly part?: string | undefined;
   readonly lines: readonly PlacedLine[];

@@ -1,6 +1,9 @@
 import * as z from 'zod/mini';
 import { sheetLimits } from './sheet-limits.ts';
 
+// A strict content-security policy forbids compiled schemas.
+z.config({ jitless: true });
+
 /** A name in formulas: the trade's words in snake_case. */
 export const nameText = z.string().check(z.regex(/^[a-z][a-z0-9_]*$/), z.maxLength(60));
 /** An id of a file or section: lower-case words joined by hyphens. */
@@ -46,7 +49,7 @@ const checkParts = {
 export const lineSchemas = {
   choice: z.strictObject({ ...common, options, value: nameText }),
   product: z.strictObject({ ...common, accepts, value: nameText }),
-  text: z.strictObject({ ...common, text: plainText }),
+  text: z.strictObject({ ...common, text: plainText, when: z.optional(formulaText) }),
   check: z.strictObject({ ...common, ...checkParts }),
   formula: z.strictObject({
     ...common,

@@ -40,6 +40,7 @@ export interface OptionRow {
 /**
  * Lays out a compiled stack with a quote's entries and the products it names as cells. A gathered table gets one row a
  * distinct product. Faults are told all at once; a cycle is one.
+ * The stack must have compiled without faults.
  */
 export function planOption(
   stack: CompiledStack,

@@ -40,6 +40,7 @@ class SheetReader {
   private readonly report: FaultReporter;
   private readonly brokenNames: string[] = [];
   private lines = 0;
+  private columns = 0;
 
   constructor(report: FaultReporter) {
     this.report = report;
@@ -53,11 +54,14 @@ class SheetReader {
     }
     const sections = frame.sections.flatMap((section, at) => this.section(section, `sections[${at}]`) ?? []);
     if (this.lines > sheetLimits.lines) this.report('sections', `A sheet has at most ${sheetLimits.lines} lines.`);
+    if (this.columns > sheetLimits.columns)
+      this.report('sections', `The tables of a sheet have at most ${sheetLimits.columns} columns.`);
     const { format: _, version: __, ...rest } = frame;
     const sheet = {
       ...rest,
       kinds: frame.kinds ?? [],
       needs: frame.needs ?? [],
+      asks: frame.asks ?? [],
       sections,
       brokenNames: this.brokenNames,
     };
@@ -78,7 +82,7 @@ class SheetReader {
     if (own === undefined) return this.brokenSection(value, path);
     const lines = (own.lines ?? []).flatMap((line, at) => this.line(line, `${path}.lines[${at}]`) ?? []);
     const tables = (own.tables ?? []).flatMap((table, at) => this.table(table, `${path}.tables[${at}]`) ?? []);
-    return { kind: 'own', id: own.id, title: own.title, note: own.note, lines, tables };
+    return { kind: 'own', id: own.id, title: own.title, note: own.note, for: own.for, lines, tables };
   }
 
   /** The lines and tables of a section whose frame is wrong are looked at, and known by name. */
@@ -94,6 +98,7 @@ class SheetReader {
 
   private line(value: unknown, path: string): LineAt | undefined {
     this.lines += 1;
+    if (this.lines > sheetLimits.lines) return this.broken(value);
     if (!isObject(value)) return this.notAnObject(path);
     const kind = shapeOf(value);
     const line = this.shape(lineSchemas[kind], value, path);
@@ -107,6 +112,8 @@ class SheetReader {
       this.each(value, 'columns', sheetLimits.lines, (column, at) => this.column(column, `${path}.columns[${at}]`));
       return this.broken(value);
     }
+    this.columns += frame.columns.length;
+    if (this.columns > sheetLimits.columns) return this.broken(frame);
     const columns = frame.columns.flatMap((column, at) => this.column(column, `${path}.columns[${at}]`) ?? []);
     if (columns.length < frame.columns.length) return this.broken(frame);
     if ((frame.rows === undefined) === (frame.gather === undefined)) {

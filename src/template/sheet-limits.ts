@@ -4,6 +4,8 @@ export const sheetLimits = {
   depth: 12,
   sections: 200,
   lines: 2000,
+  /** Of all its tables together. */
+  columns: 2000,
   rowsPerTable: 500,
   text: 2000,
   formulas: 5000,

@@ -31,10 +31,15 @@ export const tableFrame = z.strictObject({
   start: z.optional(z.array(rowSchema).check(z.maxLength(sheetLimits.rowsPerTable))),
 });
 
+/** What a section's lines are for besides the sheet: allowances named with the price, or rows of the comparison. */
+const sectionUse = z.enum(['allowances', 'comparison']);
+export type SectionUse = z.infer<typeof sectionUse>;
+
 export const ownSectionFrame = z.strictObject({
   id: idText,
   title: plainText,
   note: z.optional(plainText),
+  for: z.optional(sectionUse),
   lines: z.optional(z.array(z.unknown()).check(z.maxLength(sheetLimits.lines))),
   tables: z.optional(z.array(z.unknown()).check(z.maxLength(sheetLimits.sections))),
 });
@@ -59,6 +64,27 @@ export const needSchema = z.strictObject({
 
 const kindSchema = z.strictObject({ kind: nameText, label: plainText, soldBy: z.enum(['gal', 'lb', 'each']) });
 
+const setValues = z.record(z.string().check(z.maxLength(200)), setValue);
+const askCommon = { id: idText, label: plainText };
+const askSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('sizes'),
+    ...askCommon,
+    table: nameText,
+    choices: z.array(z.strictObject({ label: plainText, rows: z.array(rowSchema), set: z.optional(setValues) })),
+  }),
+  z.strictObject({
+    kind: z.literal('oneOf'),
+    ...askCommon,
+    choices: z.array(z.strictObject({ label: plainText, set: setValues })).check(z.minLength(2)),
+  }),
+  z.strictObject({ kind: z.literal('toggle'), ...askCommon, on: setValues, off: setValues }),
+  z.strictObject({ kind: z.literal('fields'), ...askCommon, lines: z.array(nameText).check(z.minLength(1)) }),
+]);
+
+/** A question of the first minute: each answer sets entries of its own sheet. */
+export type Ask = Readonly<z.infer<typeof askSchema>>;
+
 export const sheetFrame = z.strictObject({
   format: z.literal('spreadrate.sheet'),
   version: z.literal(1),
@@ -68,6 +94,7 @@ export const sheetFrame = z.strictObject({
   summary: z.optional(plainText),
   kinds: z.optional(z.array(kindSchema).check(z.maxLength(sheetLimits.kinds))),
   needs: z.optional(z.array(needSchema).check(z.maxLength(sheetLimits.needs))),
+  asks: z.optional(z.array(askSchema).check(z.maxLength(40))),
   sections: z.array(z.unknown()).check(z.maxLength(sheetLimits.sections)),
 });
 
@@ -100,6 +127,7 @@ export type SectionFile =
       readonly id: string;
       readonly title: string;
       readonly note?: string | undefined;
+      readonly for?: SectionUse | undefined;
       readonly lines: readonly LineAt[];
       readonly tables: readonly TableFile[];
     }
@@ -119,6 +147,7 @@ export interface SheetFile {
   readonly summary?: string | undefined;
   readonly kinds: readonly ProductKind[];
   readonly needs: readonly Need[];
+  readonly asks: readonly Ask[];
   readonly sections: readonly SectionFile[];
   /** Names of lines whose own shape is wrong: known, so that what reads them is not refused as well. */
   readonly brokenNames: readonly string[];

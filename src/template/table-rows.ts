@@ -23,9 +23,9 @@ export function standingRows(table: CompiledTable, given: GivenTable | undefined
   return order.flatMap((id) => {
     const own = standard.get(id);
     const addedCells = given?.added.get(id);
-    const cells = own?.cells ?? (addedCells && { ...table.definition.newRow, ...addedCells });
+    const cells = addedCells === undefined ? own?.cells : { ...table.definition.newRow, ...addedCells };
     if (cells === undefined) return [];
-    const path = own?.path ?? `${table.definition.name}.${id}`;
+    const path = (addedCells === undefined ? own?.path : undefined) ?? `${table.definition.name}.${id}`;
     return [
       {
         id,
@@ -33,7 +33,7 @@ export function standingRows(table: CompiledTable, given: GivenTable | undefined
         path,
         cells,
         given: given?.cells.get(id) ?? nothingGiven,
-        added: own === undefined,
+        added: addedCells !== undefined,
       },
     ];
   });

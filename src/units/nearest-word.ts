@@ -17,15 +17,19 @@ export function nearestWord(word: string, candidates: Iterable<string>): string 
   return best;
 }
 
-/** Levenshtein's distance: insertions, deletions and exchanges of single letters. */
+/** Damerau and Levenshtein's distance: insertions, deletions, exchanges and swaps of neighbouring letters. */
 function lettersApart(a: string, b: string): number {
-  let above = Array.from({ length: b.length + 1 }, (_, column) => column);
+  let twoAbove: readonly number[] = [];
+  let above: readonly number[] = Array.from({ length: b.length + 1 }, (_, column) => column);
   for (let row = 1; row <= a.length; row++) {
     const current = [row];
     for (let column = 1; column <= b.length; column++) {
       const exchange = (above[column - 1] ?? 0) + (a[row - 1] === b[column - 1] ? 0 : 1);
-      current.push(Math.min(exchange, (above[column] ?? 0) + 1, (current[column - 1] ?? 0) + 1));
+      const swapped = row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1];
+      const swap = swapped ? (twoAbove[column - 2] ?? 0) + 1 : Number.POSITIVE_INFINITY;
+      current.push(Math.min(exchange, swap, (above[column] ?? 0) + 1, (current[column - 1] ?? 0) + 1));
     }
+    twoAbove = above;
     above = current;
   }
   return above[b.length] ?? 0;

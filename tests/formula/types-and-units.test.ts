@@ -146,10 +146,10 @@ describe('codes and conditions', () => {
   });
 
   it.each([
-    ['finish = "mat"', 'It is never one of mat.'],
-    ['"mat" = finish', 'It is never one of matt, gloss.'],
-    ['finish = hardness', 'It is never one of soft, hard.'],
-    ['MATCH("hall", rooms.room, 0)', 'It is never one of bay, stem.'],
+    ['finish = "mat"', '“mat” is never among matt, gloss. Did you mean “matt”?'],
+    ['"mat" = finish', '“mat” is never among matt, gloss. Did you mean “matt”?'],
+    ['finish = hardness', '“matt”, “gloss” are never among soft, hard.'],
+    ['MATCH("hall", rooms.room, 0)', '“hall” is never among bay, stem.'],
     ['finish = "Matt finish"', '“Matt finish” is not a code. A code is lower-case letters, digits and underscores.'],
     ['finish = "true"', '“true” is not a code. A code is lower-case letters, digits and underscores.'],
     ['finish < "matt"', 'Codes have no order; compare them with = or <>.'],

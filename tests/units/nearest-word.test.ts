@@ -11,3 +11,7 @@ it('finds nothing near to what is unlike everything', () => {
   expect(nearestWord('zebra', ['gal', 'ft', 'mil'])).toBeUndefined();
   expect(nearestWord('x', [])).toBeUndefined();
 });
+
+it('reads two swapped letters as one slip: aeras means areas', () => {
+  expect(nearestWord('aeras', ['areas', 'bases'])).toBe('areas');
+});

@@ -71,7 +71,7 @@ export class CheckList extends LitElement {
         (check) => html`<li class=${check.severity}>
           <button type="button" @click=${() => send(this, 'why-asked', { cell: check.cell, option: this.option })}>
             <span class="word"><span aria-hidden="true">${shapes[check.severity]}</span> ${words[check.severity]}</span>
-            ${check.verdict === 'unknown' ? `${check.label}: nobody can tell, since a number is missing.` : check.says}
+            ${check.says}
           </button>
         </li>`,
       )}

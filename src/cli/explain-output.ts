@@ -1,0 +1,96 @@
+import { explainFormula, valueText } from '../formula/explain.ts';
+import { cellName, cellNamed, rowPlace } from '../quote/cell-name.ts';
+import type { OptionResults } from '../quote/option-results.ts';
+import type { ColumnFile, LineFile } from '../template/line-schema.ts';
+import { nearestWord } from '../units/nearest-word.ts';
+import { explainedPlan, failureWords } from './failure-words.ts';
+import { messages } from './messages.ts';
+import type { PricedSystem } from './price-systems.ts';
+import { wrap } from './text-layout.ts';
+
+export type Explained =
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'faults'; readonly faults: readonly string[] };
+
+const mostListed = 40;
+const headWidth = 14;
+
+/** Why a line or a cell is what it is, in each system that has it. */
+export function explainOutput(systems: readonly PricedSystem[], name: string): Explained {
+  const blocks = systems.flatMap(({ sheet, results }) => {
+    const cell = cellNamed(results.option, name);
+    return cell === undefined
+      ? []
+      : [[...wrap(`${sheet.title} · ${sheet.id}`, ''), ...cellLines(results, cell)].join('\n')];
+  });
+  if (blocks.length > 0) return { kind: 'text', text: `${blocks.join('\n\n')}\n` };
+  const reasons = systems.map(({ results }) => whyMissing(results, name));
+  const told = reasons.find((reason) => reason.includes('Did you mean')) ?? reasons[0] ?? '';
+  return { kind: 'faults', faults: [`--explain ${name}: ${told}`] };
+}
+
+function cellLines(results: OptionResults, cell: number): string[] {
+  const { plan, graph } = results.option;
+  const planned = plan.cells[cell];
+  if (planned === undefined) throw new Error(`The plan has no cell ${cell}`);
+  const { place, type, content } = planned;
+  const definition = definitionOf(results, cell);
+  const value = results.read(cell);
+  const formula = content.kind === 'formula' ? explainFormula(content.tree, place, explainedPlan(results)) : undefined;
+  const [reads, readBy] = graph.kind === 'graph' ? [graph.reads[cell], graph.readBy[cell]] : [[], []];
+  return [
+    ...headed(cellName(results.option, place), definition?.label ?? ''),
+    ...headed('value', valueText(value, type)),
+    ...(typeof value === 'object' ? headed('', failureWords(results, value)) : []),
+    ...(formula === undefined ? headed('formula', 'none: it is entered') : headed('formula', formula.names)),
+    ...(formula === undefined ? [] : headed('in numbers', formula.numbers)),
+    ...(formula?.steps ?? []).flatMap(({ text, gives }, at) =>
+      headed(at === 0 ? 'step by step' : '', `${text} = ${gives}`),
+    ),
+    ...cellsHeaded('reads', results, reads ?? [], true),
+    ...cellsHeaded('read by', results, readBy ?? [], false),
+    ...(definition?.source === undefined ? [] : headed('source', definition.source)),
+    ...(definition?.note === undefined ? [] : headed('note', definition.note)),
+    ...(definition?.help === undefined ? [] : headed('help', definition.help)),
+  ];
+}
+
+function cellsHeaded(head: string, results: OptionResults, cells: readonly number[], withValues: boolean): string[] {
+  const { cells: planned } = results.option.plan;
+  const named = cells.slice(0, mostListed).flatMap((cell) => {
+    const one = planned[cell];
+    if (one === undefined) return [];
+    const name = cellName(results.option, one.place);
+    return [withValues ? `${name} = ${valueText(results.read(cell), one.type)}` : name];
+  });
+  const rest = cells.length - named.length;
+  const words = [...named, ...(rest > 0 ? [`and ${rest} more`] : [])];
+  return headed(head, words.length === 0 ? 'nothing' : words.join(' · '));
+}
+
+function headed(head: string, text: string): string[] {
+  return wrap(text, head.length < headWidth ? `  ${head.padEnd(headWidth)}` : `  ${head}  `);
+}
+
+function definitionOf(results: OptionResults, cell: number): LineFile | ColumnFile | undefined {
+  const place = results.option.plan.cells[cell]?.place;
+  if (place === undefined) return undefined;
+  if (place.kind === 'line') return results.stack.lines.get(place.name)?.definition;
+  return results.stack.tables.get(place.table)?.columns.get(place.column)?.definition;
+}
+
+function whyMissing({ option, stack }: OptionResults, name: string): string {
+  const [first = '', row, column, ...more] = name.split('.');
+  const table = option.plan.tables.get(first);
+  if (row === undefined) {
+    if (table !== undefined) return messages.isTable(name);
+    if (stack.lines.get(name)?.definition.kind === 'text') return messages.isText(name);
+    return messages.noLine(name, nearestWord(name, option.plan.lines.keys()));
+  }
+  if (column === undefined || more.length > 0) return messages.cellForm(name);
+  if (table === undefined) return messages.noTable(first, nearestWord(first, option.plan.tables.keys()));
+  if (!table.columns.has(column)) return messages.noColumn(first, column, nearestWord(column, table.columns.keys()));
+  const ids = (option.rows.get(first) ?? []).map(({ id }) => id);
+  if (rowPlace(ids, row) === undefined) return messages.noRow(first, row, ids, nearestWord(row, ids));
+  return messages.cellForm(name);
+}

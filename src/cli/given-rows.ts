@@ -1,0 +1,110 @@
+import type { ValueType } from '../formula/checked-tree.ts';
+import { isCode } from '../formula/code-text.ts';
+import {
+  type EntryContext,
+  type EntryReading,
+  readEntryNumber,
+  readEntryText,
+  whyNotEntered,
+} from '../quote/entry-text.ts';
+import { type CompiledColumn, type CompiledTable, onlyCase } from '../template/compiled-stack.ts';
+import type { PlacedRow } from '../template/composed-sheet.ts';
+import type { RowCell, RowFile } from '../template/line-schema.ts';
+import { sheetLimits } from '../template/sheet-limits.ts';
+import { nearestWord } from '../units/nearest-word.ts';
+import { messages } from './messages.ts';
+
+export type RowsReading =
+  | { readonly kind: 'rows'; readonly rows: readonly PlacedRow[] }
+  | { readonly kind: 'refused'; readonly reasons: readonly string[] };
+
+/** Reads rows given in place of a table's own. Only a free table has such; every fault is told with its row. */
+export function readGivenRows(table: CompiledTable, value: unknown, context: EntryContext): RowsReading {
+  const { name, rows } = table.definition;
+  if (rows !== 'free')
+    return { kind: 'refused', reasons: [rows === 'fixed' ? messages.rowsFixed(name) : messages.rowsGathered(name)] };
+  if (!Array.isArray(value)) return { kind: 'refused', reasons: [messages.rowsNoList] };
+  if (value.length > sheetLimits.rowsPerTable)
+    return { kind: 'refused', reasons: [messages.tooManyRows(sheetLimits.rowsPerTable)] };
+  const reader = new RowReader(table, context);
+  const read = value.map((row: unknown, at) => reader.row(row, at + 1));
+  return reader.reasons.length > 0 ? { kind: 'refused', reasons: reader.reasons } : { kind: 'rows', rows: read };
+}
+
+/** The type of a column in a row of which only some cells are given: units may follow a choice in the row. */
+export function typeInRow(table: CompiledTable, column: CompiledColumn, cells: RowFile): ValueType {
+  const follows = table.unitColumn;
+  const choice = follows === undefined ? undefined : table.columns.get(follows)?.definition;
+  const standard = choice?.kind === 'choice' ? choice.default : undefined;
+  const code = follows === undefined ? onlyCase : String(cells[follows] ?? standard ?? onlyCase);
+  const one = column.cases.get(code) ?? [...column.cases.values()][0];
+  if (one === undefined) throw new Error(`The column ${column.definition.name} has no type`);
+  return one.type;
+}
+
+class RowReader {
+  readonly reasons: string[] = [];
+  private readonly table: CompiledTable;
+  private readonly context: EntryContext;
+
+  constructor(table: CompiledTable, context: EntryContext) {
+    this.table = table;
+    this.context = context;
+  }
+
+  row(value: unknown, number: number): PlacedRow {
+    const { key, definition } = this.table;
+    const cells: Record<string, RowCell> = { ...definition.newRow };
+    const missing = { id: `row_${number}`, cells, path: `${definition.name}.row_${number}` };
+    if (!isObject(value)) {
+      this.reasons.push(messages.rowNoObject(number));
+      return missing;
+    }
+    const given = Object.entries(value);
+    // Units may follow a choice that stands later in the row, so texts come first.
+    for (const [name, cell] of given) if (typeof cell === 'string') cells[name] = cell;
+    for (const [name, cell] of given) {
+      const read = this.cell(name, cell, cells);
+      if (typeof read === 'object' && 'refused' in read) this.reasons.push(messages.cellAt(number, name, read.refused));
+      else cells[name] = read;
+    }
+    if (key === undefined) return missing;
+    const code = cells[key];
+    if (code === undefined) this.reasons.push(messages.keyMissing(number, key));
+    return typeof code === 'string' ? { id: code, cells, path: `${definition.name}.${code}` } : missing;
+  }
+
+  private cell(name: string, cell: unknown, cells: RowFile): RowCell | { readonly refused: string } {
+    if (name === 'label') return typeof cell === 'string' ? cell : { refused: messages.textWanted };
+    const column = this.table.columns.get(name);
+    if (column === undefined) {
+      const near = nearestWord(name, this.table.columns.keys());
+      return { refused: messages.noColumn(this.table.definition.name, name, near) };
+    }
+    const { definition } = column;
+    if (definition.kind === 'key') {
+      if (typeof cell !== 'string') return { refused: messages.codeWanted };
+      return isCode(cell) ? cell : { refused: messages.noCode(cell) };
+    }
+    if (definition.kind === 'text') return typeof cell === 'string' ? cell : { refused: messages.textWanted };
+    if (isFormula(cell))
+      return definition.kind === 'entry' && definition.perRow === true
+        ? { formula: cell.formula }
+        : { refused: whyNotEntered(definition) ?? messages.formulaNotHere };
+    if (typeof cell === 'number') return entered(readEntryNumber(cell, definition));
+    if (typeof cell !== 'string') return { refused: messages.cellForms };
+    return entered(readEntryText(cell, definition, typeInRow(this.table, column, cells), this.context));
+  }
+}
+
+function entered(read: EntryReading): number | string | { readonly refused: string } {
+  return read.kind === 'value' ? read.value : { refused: read.reason };
+}
+
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function isFormula(cell: unknown): cell is { readonly formula: string } {
+  return isObject(cell) && typeof cell.formula === 'string' && Object.keys(cell).length === 1;
+}

@@ -1,0 +1,83 @@
+import type { OptionResults } from '../quote/option-results.ts';
+import { openChecks, type ToldCheck } from '../quote/told-checks.ts';
+import { resultLines } from '../template/result-lines.ts';
+import { formatNumber, formatQuantity, unitSuffix } from '../units/format.ts';
+import { bigNumber } from './big-number.ts';
+import { failureWords } from './failure-words.ts';
+import { hoursLines } from './hours-output.ts';
+import { lineIn, type TypedValue, wordsOf } from './option-cells.ts';
+import type { PricedSystem } from './price-systems.ts';
+import { purchaseLines } from './purchases-output.ts';
+import { layTable, pageWidth, plain, wrap } from './text-layout.ts';
+
+const severities: readonly ToldCheck['severity'][] = ['stop', 'caution', 'note'];
+/** Result lines that the hours tell. */
+const ofHours: readonly string[] = ['person_hours', 'paid_hours', 'crew_days', 'visits'];
+
+/** What to buy, hours, money, checks and price of each system, for a terminal. */
+export function tableOutput(systems: readonly PricedSystem[]): string {
+  const blocks = systems.map(({ sheet, results }) => {
+    const checks = openChecks(results).sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
+    const sections = [
+      headLines(sheet.title, sheet.id, results),
+      purchaseLines(results),
+      hoursLines(results),
+      moneyLines(results),
+      checks.length === 0 ? ['Every check holds.'] : ['CHECKS', ...checks.flatMap(checkLines)],
+      priceLines(sheet.title, results, checks),
+    ];
+    return sections
+      .filter((lines) => lines.length > 0)
+      .map((lines) => lines.join('\n'))
+      .join('\n\n');
+  });
+  return `${blocks.join(`\n\n${'─'.repeat(pageWidth)}\n\n`)}\n`;
+}
+
+function headLines(title: string, id: string, results: OptionResults): string[] {
+  const floor = wordsOf(lineIn(results, 'floor_area'));
+  return wrap([title, id, ...(floor === '' ? [] : [floor])].join(' · '), '');
+}
+
+/** Numbers are aligned at their end, units behind them. */
+function moneyLines(results: OptionResults): string[] {
+  const rows = resultLines.flatMap((name): string[][] => {
+    const typed = ofHours.includes(name) ? undefined : lineIn(results, name);
+    if (typed === undefined) return [];
+    return [[results.stack.lines.get(name)?.definition.label ?? name, ...numberAndUnit(typed)]];
+  });
+  return ['MONEY', ...layTable([left, { heading: '', align: 'right' }, left], rows)];
+}
+
+const left = { heading: '', align: 'left' } as const;
+
+function numberAndUnit(typed: TypedValue): [string, string] {
+  const { value, type } = typed;
+  if (typeof value !== 'number' || type.kind !== 'number') return ['', wordsOf(typed)];
+  const number = formatNumber(value, type.unit);
+  return [number, unitSuffix(type.unit, number)];
+}
+
+function checkLines(check: ToldCheck): string[] {
+  const noWayRound = check.severity === 'stop' && check.absolute ? ' (No way round.)' : '';
+  return wrap(check.says + noWayRound, `  ${check.severity.padEnd(9)}`);
+}
+
+function priceLines(title: string, results: OptionResults, checks: readonly ToldCheck[]): string[] {
+  const price = lineIn(results, 'price');
+  if (price === undefined || typeof price.value !== 'number' || price.type.kind !== 'number') {
+    const why = typeof price?.value === 'object' ? failureWords(results, price.value) : '';
+    return wrap(`${title}: the price is incomplete. ${why}`, '  ');
+  }
+  const digits = Number.isInteger(price.value) ? 0 : 2;
+  const shown = formatQuantity(price.value, price.type.unit, { digits });
+  const drawn = bigNumber(shown)?.map((line) => `  ${line}`) ?? [`  ${shown}`];
+  const stops = checks.filter(({ severity }) => severity === 'stop').length;
+  const words = [
+    plain(title),
+    shown,
+    wordsOf(lineIn(results, 'price_per_sqft')),
+    ...(stops === 0 ? [] : [`not for sale: ${stops} stop${stops === 1 ? '' : 's'} above`]),
+  ];
+  return [...drawn, '', ...wrap(words.join(' · '), '  ')];
+}

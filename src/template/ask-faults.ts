@@ -1,0 +1,67 @@
+import { nearestWord } from '../units/nearest-word.ts';
+import { cellRefusal, lineWith } from './apply-set.ts';
+import type { ComposedSheet } from './composed-sheet.ts';
+import type { DeclaredNames } from './declared-names.ts';
+import type { SheetFault } from './sheet-fault.ts';
+import type { Ask, SetValue } from './sheet-schema.ts';
+
+type SetValues = Readonly<Record<string, SetValue>>;
+
+/** What is wrong with the questions of a sheet: names it lacks, and values that may not stand there. */
+export function askFaults(sheet: ComposedSheet, declared: DeclaredNames): SheetFault[] {
+  return sheet.asks.flatMap((ask, at) => {
+    const path = `asks[${at}]`;
+    const own = setsOf(ask).flatMap((set) => Object.entries(set));
+    const faults = own.flatMap(([name, value]) => {
+      const reason = setRefusal(name, value, sheet, declared);
+      return reason === undefined ? [] : [{ path: `${path} (${ask.id}): ${name}`, reason }];
+    });
+    return [...faults, ...namedFaults(ask, path, sheet, declared)];
+  });
+}
+
+/** Every `set` a question may give. */
+function setsOf(ask: Ask): SetValues[] {
+  switch (ask.kind) {
+    case 'sizes':
+      return ask.choices.map((choice) => choice.set ?? {});
+    case 'oneOf':
+      return ask.choices.map((choice) => choice.set);
+    case 'toggle':
+      return [ask.on, ask.off];
+    case 'fields':
+      return [];
+    default:
+      return ask satisfies never;
+  }
+}
+
+function namedFaults(ask: Ask, path: string, sheet: ComposedSheet, declared: DeclaredNames): SheetFault[] {
+  if (ask.kind === 'sizes') {
+    const table = declared.tables.get(ask.table);
+    if (table?.layer === sheet.layer && table.table.rows === 'free') return [];
+    return [{ path: `${path} (${ask.id})`, reason: `“${ask.table}” is no table of this sheet whose rows may be replaced.` }];
+  }
+  if (ask.kind !== 'fields') return [];
+  return ask.lines
+    .filter((name) => declared.lines.get(name)?.line.kind !== 'entry')
+    .map((name) => ({ path: `${path} (${ask.id}): ${name}`, reason: `There is no entry “${name}” in this sheet.` }));
+}
+
+function setRefusal(name: string, value: SetValue, sheet: ComposedSheet, declared: DeclaredNames): string | undefined {
+  const line = declared.lines.get(name);
+  if (line !== undefined) {
+    if (line.layer !== sheet.layer) return `“${name}” stands in the ${line.layer} sheet; a question sets its own sheet.`;
+    const changed = lineWith(line.line, value);
+    return typeof changed === 'string' ? changed : undefined;
+  }
+  const [tableName = '', rowId = '', columnName = ''] = name.split('.');
+  const table = declared.tables.get(tableName);
+  const row = table?.rows.find((candidate) => candidate.id === rowId);
+  const column = table?.table.columns.find((candidate) => candidate.name === columnName);
+  if (table?.layer !== sheet.layer || row === undefined || column === undefined) {
+    const near = nearestWord(name, declared.lines.keys());
+    return `There is nothing called “${name}” to set.${near === undefined ? '' : ` Did you mean “${near}”?`}`;
+  }
+  return cellRefusal(column, value);
+}

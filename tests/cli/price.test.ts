@@ -1,0 +1,105 @@
+import { execFile } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { readText, repository } from '../helpers/repository-files.ts';
+
+interface Ended {
+  readonly code: number;
+  readonly out: string;
+  readonly errors: string;
+}
+
+const folder = mkdtempSync(join(tmpdir(), 'price-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function ended(program: string, words: readonly string[], cwd: string): Promise<Ended> {
+  return new Promise((resolve) => {
+    execFile(program, words, { cwd, maxBuffer: 10_000_000 }, (error, out, errors) => {
+      resolve({ code: typeof error?.code === 'number' ? error.code : 0, out, errors });
+    });
+  });
+}
+
+/** The program itself, started in another folder than its own. */
+function price(...words: string[]): Promise<Ended> {
+  const loader = import.meta.resolve('tsx');
+  return ended(process.execPath, ['--import', loader, join(repository, 'src/cli/price.ts'), ...words], folder);
+}
+
+describe.concurrent('the command', () => {
+  it('prices both systems on a floor of 24 by 22 ft as JSON, through npm', async () => {
+    const rows = 'areas=[{"place":"bay","shape":"rectangle","length":24,"width":22}]';
+    const systems = ['--system', 'flake-full-broadcast', '--system', 'solid-colour'];
+    const words = [
+      'run',
+      '--silent',
+      'price',
+      '--',
+      ...systems,
+      '--rows',
+      rows,
+      '--set',
+      'target_margin=0.47',
+      '--json',
+    ];
+    const { code, out, errors } = await ended('npm', words, repository);
+    expect({ code, errors }).toEqual({ code: 0, errors: '' });
+    const sheets = JSON.parse(out);
+    expect(sheets.floor.lines.floor_area.value).toBe(528);
+    expect(sheets['flake-full-broadcast'].lines.price.value).toBe(4250);
+    expect(sheets['solid-colour'].lines.price.value).toBe(4200);
+  });
+
+  it('prices a template file that uses shipped parts, and products from a file', async () => {
+    const system = readText('templates/systems/solid-colour/template.json') ?? '';
+    writeFileSync(join(folder, 'mine.json'), system.replace('"id": "solid-colour"', '"id": "mine"'));
+    const products = readText('templates/pricelist/demo/products.csv') ?? '';
+    writeFileSync(
+      join(folder, 'mine.csv'),
+      products.replace('pebble grey",1,,,38,5,,,165', 'pebble grey",1,,,38,5,,,265'),
+    );
+    const { code, out, errors } = await price('--system', 'mine.json', '--pricelist', 'mine.csv');
+    expect({ code, errors }).toEqual({ code: 0, errors: '' });
+    expect(out).toMatch(/Fennelby colour, pebble grey +6\.267 gal +7 × 1 gal +\$266\.00/);
+  });
+
+  it('tells every fault of a template file at its place, ends with 2 and prints no price', async () => {
+    writeFileSync(
+      join(folder, 'broken.json'),
+      JSON.stringify({
+        format: 'spreadrate.sheet',
+        version: 1,
+        layer: 'system',
+        id: 'broken',
+        title: 'Broken',
+        sections: [{ id: 'a', title: 'A', lines: [{ name: 'Bad', label: 'x', unit: '1', value: 1 }, { name: 'b' }] }],
+      }),
+    );
+    const { code, out, errors } = await price('--system', 'broken.json', '--jsn', '--pricelist', 'none.csv');
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    const lines = errors.trimEnd().split('\n');
+    expect(lines).toContain('There is no option --jsn. Did you mean --json?');
+    expect(lines).toContain('There is no file “none.csv”.');
+    expect(lines.filter((line) => line.startsWith('broken.json: sections[0].lines[0]')).length).toBeGreaterThan(0);
+    expect(lines.filter((line) => line.startsWith('broken.json: sections[0].lines[1]')).length).toBeGreaterThan(0);
+    expect(errors).not.toContain('    at ');
+  });
+
+  it('names the systems there are when none is given', async () => {
+    expect(await price()).toEqual({
+      code: 2,
+      out: '',
+      errors: 'Name a system: --system flake-full-broadcast or --system solid-colour.\n',
+    });
+  });
+
+  it('lists the systems, and helps', async () => {
+    const [list, help] = await Promise.all([price('--list'), price('--help')]);
+    expect(list.code + help.code).toBe(0);
+    expect(list.out).toMatch(/flake-full-broadcast {2}Full flake\n/);
+    for (const option of ['--system', '--set', '--rows', '--pricelist', '--json', '--explain', '--list', '--help'])
+      expect(help.out).toContain(option);
+  });
+});

@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import { plannedTasks, plannedVisits } from './second-opinion/clock-hours.ts';
+import { jobMoney } from './second-opinion/job-money.ts';
+import { materialNeeds, type SystemId } from './second-opinion/material-needs.ts';
+import { codeIn, numberIn, PrintedQuote, type PrintedRow } from './second-opinion/printed-quote.ts';
+import { cheapestPacks, demoProducts } from './second-opinion/products.ts';
+
+/*
+ * A second opinion: the whole quote worked out again by hand-written rules of the trade (film law, packs, the clock,
+ * money) from nothing but the entries that the command line prints, and held against every number it prints.
+ * The rules and rates are common practice, no source; the film constant is 231 in3 a gallon over 144 in2 a square foot.
+ */
+const systems: readonly SystemId[] = ['flake-full-broadcast', 'solid-colour'];
+const floors = [1, 240, 528, 1150, 12_000];
+const products = demoProducts();
+const tolerance = 1e-9;
+
+/** What else is set, so that every branch of the rules is met. */
+const jobs: Readonly<Record<string, readonly string[]>> = {
+  'the shop’s standard': [],
+  'a repaired floor with walls, joints filled, net target, tax on the price': [
+    'crack_length=63.5',
+    'joint_treatment=fill_flush',
+    'spall_count=6',
+    'spall_area=3.5',
+    'pitted_area=20',
+    'stem_wall_length=76',
+    'stem_wall_height=10',
+    'target_on=net',
+    'target_margin=0.15',
+    'tax_mode=on_price',
+    'taxable_share=0.4',
+    'card_fixed_fee=0.3',
+    'receipts_tax_rate=0.01',
+    'coats.1.film_by=wet',
+    'coats.2.film_by=dry',
+    'extras.1.include=1',
+    'tasks.vacuum.wait=1.25',
+  ],
+  'a hard painted floor without cars, joints filled after, tax on materials, a discount, a capped deposit': [
+    'hardness=very_hard',
+    'old_surface=thin_paint',
+    'cars_park=0',
+    'joint_treatment=fill_after',
+    'tax_mode=on_materials',
+    'discount=0.07',
+    'deposit_cap_applies=1',
+    'grinder=large_planetary',
+    'crew_extra=1',
+    'trips.2.released_hours=1.5',
+    'coats.1.film_by=dry',
+    'coats.1.drink=0.2',
+    'tolls_and_parking=7.5',
+    'round_to=0.01',
+    'resin_waste=0.08',
+  ],
+  'a small repair by hand tools': [
+    'repair_only=1',
+    'grinder=hand_tools',
+    'crack_length=0',
+    'tax_mode=none',
+    'discount=0.5',
+  ],
+};
+
+function wordsFor(area: number, sets: readonly string[]): string[] {
+  const edge = Math.round(400 * Math.sqrt(area)) / 100;
+  const rows = `areas=[{"place":"bay","shape":"known","known_area":${area},"known_edge":${edge}}]`;
+  return ['--rows', rows, ...sets.flatMap((set) => ['--set', set])];
+}
+
+describe.each(systems)('%s', (system) => {
+  describe.each(Object.entries(jobs))('%s', (_, sets) => {
+    it.each(floors)('on %d ft2 agrees in every product, hour and dollar', (area) => {
+      const quote = new PrintedQuote(system, wordsFor(area, sets));
+      const needs = materialNeeds(system, quote, products);
+      const materials = expectPurchases(quote, needs.byProduct);
+      const crew = quote.entry('usual_crew') + quote.entry('crew_extra');
+      const tasks = plannedTasks(system, quote);
+      const visits = plannedVisits(tasks, crew, quote);
+      const printedTasks = quote.rows('tasks');
+      expect(printedTasks.map((row) => codeIn(row, 'task')).sort()).toEqual(tasks.map(({ task }) => task).sort());
+      for (const { task, hours } of tasks)
+        expectNear(task, numberIn(quote.row('tasks', 'task', task), 'task_hours'), hours);
+      const printedTrips = quote.rows('trips');
+      expect(printedTrips).toHaveLength(visits.length);
+      visits.forEach((visit, at) => {
+        const row: PrintedRow = printedTrips[at] ?? {};
+        expect(numberIn(row, 'used')).toBe(visit.used ? 1 : 0);
+        expectNear(`hours of visit ${at + 1}`, numberIn(row, 'worked'), visit.worked);
+        expectNear(`clock of visit ${at + 1}`, numberIn(row, 'site_hours'), visit.onSite);
+        expectNear(`paid in visit ${at + 1}`, numberIn(row, 'paid'), visit.paid);
+        expect(numberIn(row, 'days'), `days of visit ${at + 1}`).toBe(visit.days);
+        expectNear(`crew-days of visit ${at + 1}`, numberIn(row, 'days_charged'), visit.daysCharged);
+      });
+      const money = jobMoney(system, quote, { materials, coats: needs.coats }, visits);
+      for (const [line, amount] of Object.entries(money)) expectNear(line, quote.result(line), amount);
+      // Rounded to the cent or to the shop's step: the same number, not a near one.
+      for (const line of ['price', 'tax', 'total', 'deposit'])
+        expect(Math.round(quote.result(line) * 100), line).toBe(Math.round((money[line] ?? Number.NaN) * 100));
+    });
+  });
+});
+
+/** Compares every row of the three buying tables; gives what all of it costs. */
+function expectPurchases(quote: PrintedQuote, needs: ReadonlyMap<string, number>): number {
+  const rows = ['buy_volume', 'buy_weight', 'buy_count'].flatMap((table) => quote.rows(table));
+  expect(rows.map((row) => codeIn(row, 'product')).sort()).toEqual([...needs.keys()].sort());
+  let total = 0;
+  for (const row of rows) {
+    const code = codeIn(row, 'product');
+    const packs = cheapestPacks(needs.get(code) ?? Number.NaN, products.get(code) ?? {});
+    expectNear(`need of ${code}`, numberIn(row, 'need'), needs.get(code) ?? Number.NaN);
+    expect([numberIn(row, 'packs'), numberIn(row, 'large_packs')], `packs of ${code}`).toEqual([
+      packs.small,
+      packs.large,
+    ]);
+    expectNear(`cost of ${code}`, numberIn(row, 'cost'), packs.cost);
+    total += packs.cost;
+  }
+  return total;
+}
+
+function expectNear(name: string, printed: number, wanted: number): void {
+  expect(Math.abs(printed - wanted), `${name}: ${printed} is printed, ${wanted} is wanted`).toBeLessThanOrEqual(
+    tolerance * Math.abs(wanted),
+  );
+}
