@@ -1,12 +1,12 @@
-import { QuoteWorkbooks } from './engine/quote-workbooks.ts';
 import { readProducts } from './pricelist/read-products.ts';
-import { makeQuote } from './quote/new-quote.ts';
-import { QuoteStacks } from './quote/quote-stacks.ts';
 import { pinSheets } from './quote/sheet-store.ts';
-import { QuoteSession } from './session/quote-session.ts';
+import { sheetsByHash } from './quote/stored-sheets.ts';
+import { QuoteDesk } from './session/quote-desk.ts';
+import { keepSetting, keptSetting } from './storage/kept-settings.ts';
+import { openQuoteStore } from './storage/quote-store.ts';
 import { composeSheet } from './template/compose.ts';
 import { productFieldsOf } from './template/product-fields.ts';
-import { CostingFace } from './views/costing/costing-face.ts';
+import { AppShell } from './views/app/app-shell.ts';
 import './views/theme.css';
 
 const templates = import.meta.glob<unknown>('../templates/*/*/template.json', { eager: true, import: 'default' });
@@ -16,33 +16,40 @@ const priceLists = import.meta.glob<string>('../templates/pricelist/*/products.c
   import: 'default',
 });
 
-/** Puts the templates, the engine and the session together and shows the demo floor. */
+const demo = {
+  id: 'demo',
+  title: 'Juniper Lane, two-car garage',
+  shop: 'standard',
+  floor: 'garage',
+  systems: ['flake-full-broadcast', 'solid-colour'],
+};
+
+/** Puts the templates, the storage and the desk together and shows the app. */
 async function start(): Promise<void> {
-  const { store } = await pinSheets(new Map(Object.entries(templates)));
-  const [priceListFile] = store.library.priceLists.values();
+  const files = new Map(Object.entries(templates));
+  const [{ store: sheets }, rawSheets, opened] = await Promise.all([
+    pinSheets(files),
+    sheetsByHash(files.values()),
+    openQuoteStore(),
+  ]);
+  const [priceListFile] = sheets.library.priceLists.values();
   const [csv = ''] = Object.values(priceLists);
   if (priceListFile === undefined) throw new Error('There is no price list.');
   const { kinds, fields } = productFieldsOf(composeSheet(priceListFile, new Map()).sheet, () => undefined);
-  const { products } = readProducts(csv, [...fields.values()], kinds.keys());
-  const made = makeQuote(
-    {
-      id: 'demo',
-      title: 'Juniper Lane, two-car garage',
-      shop: 'standard',
-      floor: 'garage',
-      systems: ['flake-full-broadcast', 'solid-colour'],
-    },
-    store,
-    products,
-  );
-  if (made.kind === 'refused') throw new Error(made.faults.map((fault) => `${fault.path}: ${fault.reason}`).join('\n'));
-  const stacks = new QuoteStacks(store);
-  const workbooks = new QuoteWorkbooks((quote, option) => stacks.of(quote, option).stack);
-  workbooks.load(made.quote);
-  const face = new CostingFace();
-  face.priceList = products;
-  face.session = new QuoteSession(made.quote, workbooks);
-  document.body.replaceChildren(face);
+  const { products: priceList } = readProducts(csv, [...fields.values()], kinds.keys());
+  const kept = opened.kind === 'open' ? { store: opened.store } : { unkept: opened.reason };
+  const desk = new QuoteDesk({ sheets, rawSheets, priceList, ...kept });
+  await showDemoOnce(desk);
+  const shell = new AppShell();
+  shell.desk = desk;
+  document.body.replaceChildren(shell);
+}
+
+/** The invented quote is made on the first visit only: once removed it stays away. */
+async function showDemoOnce(desk: QuoteDesk): Promise<void> {
+  if (keptSetting('demo shown') !== undefined && desk.unkept === undefined) return;
+  const made = await desk.make(demo, new Date().toISOString(), true);
+  if (!('kind' in made)) keepSetting('demo shown', 'yes');
 }
 
 start().catch((error: unknown) => {

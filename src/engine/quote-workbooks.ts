@@ -1,4 +1,4 @@
-import type { Edit } from '../quote/edit.ts';
+import type { Edit, SingleEdit } from '../quote/edit.ts';
 import type { OptionResults } from '../quote/option-results.ts';
 import type { QuoteDocument, QuoteOption } from '../quote/quote-document.ts';
 import { givenValue, stackEntriesOf } from '../quote/stack-entries.ts';
@@ -44,19 +44,29 @@ export class QuoteWorkbooks {
 
   /** Follows an edit that led to `quote`. */
   follow(quote: QuoteDocument, edit: Edit): FollowResult {
-    const place = 'sheet' in edit ? edit.sheet : undefined;
-    const touched = (option: string): boolean =>
-      place === undefined || place.kind !== 'option' || place.option === option;
-    const sheet = cellEdit(edit);
-    if (sheet === undefined) return this.rebuild(quote, touched);
-    const targets = [...this.open.values()].filter(({ option }) => touched(option.id));
-    const cells = targets.map((target) => entryCell(target, edit));
-    if (cells.some((cell) => cell === undefined)) return this.rebuild(quote, touched);
-    const changes = targets.map((target, at): OptionChange => {
-      const cell = cells[at] ?? 0;
-      return { option: target.option.id, changed: target.workbook.setValue(cell, sheet.value) };
-    });
+    const singles = edit.kind === 'several' ? edit.edits : [edit];
+    const values = this.valuesOf(singles);
+    if (values === undefined) return this.rebuild(quote, (option) => singles.some((one) => touches(one, option)));
+    const changes = [...values].map(
+      ([option, cells]): OptionChange => ({ option, changed: this.open.get(option)?.workbook.setValues(cells) ?? [] }),
+    );
     return { kind: 'followed', changes };
+  }
+
+  /** The cells edits set in each option they touch; undefined when one of them changes more than values. */
+  private valuesOf(edits: readonly SingleEdit[]): Map<string, Map<number, number | string>> | undefined {
+    const values = new Map<string, Map<number, number | string>>();
+    for (const edit of edits) {
+      const entered = cellEdit(edit);
+      if (entered === undefined) return undefined;
+      for (const [id, target] of this.open) {
+        if (!touches(edit, id)) continue;
+        const cell = entryCell(target, edit);
+        if (cell === undefined) return undefined;
+        values.set(id, (values.get(id) ?? new Map<number, number | string>()).set(cell, entered.value));
+      }
+    }
+    return values;
   }
 
   results(option: string): OptionResults | undefined {
@@ -99,8 +109,13 @@ export class QuoteWorkbooks {
   }
 }
 
+/** Whether an edit reaches an option: those of shop and floor reach all. */
+function touches(edit: SingleEdit, option: string): boolean {
+  return !('sheet' in edit) || edit.sheet.kind !== 'option' || edit.sheet.option === option;
+}
+
 /** The value an edit puts into one cell; undefined when it may change more than a number or a code. */
-function cellEdit(edit: Edit): { readonly value: number | string } | undefined {
+function cellEdit(edit: SingleEdit): { readonly value: number | string } | undefined {
   const stored =
     edit.kind === 'enterLine' || edit.kind === 'enterCell'
       ? edit.value
@@ -113,7 +128,7 @@ function cellEdit(edit: Edit): { readonly value: number | string } | undefined {
 }
 
 /** The cell an edit reaches when that is an entry or choice that decides neither rows nor units. */
-function entryCell({ stack, planned }: OpenOption, edit: Edit): number | undefined {
+function entryCell({ stack, planned }: OpenOption, edit: SingleEdit): number | undefined {
   if (edit.kind === 'enterLine' || edit.kind === 'restoreLine') {
     const kind = stack.lines.get(edit.line)?.definition.kind;
     const cell = planned.plan.lines.get(edit.line);

@@ -80,11 +80,11 @@ function binaryWork(tree: Extract<Checked, { kind: 'binary' }>, bench: Bench): W
     };
   switch (tree.operator) {
     case '+':
-      return both(add);
+      return sumWork(left, right, bench);
     case '-':
-      return both(subtract);
+      return differenceWork(left, right, bench);
     case '*':
-      return both((a, b) => a * b);
+      return productWork(left, right, bench);
     case '/':
       return divisionWork(left, right, bench);
     case '^':
@@ -92,6 +92,41 @@ function binaryWork(tree: Extract<Checked, { kind: 'binary' }>, bench: Bench): W
     default:
       return both(comparison(tree.operator, tree.left.type.kind === 'code'));
   }
+}
+
+// Spelt out, one closure an operator: calling the operator through a shared closure took a tenth of a repricing.
+
+function sumWork(left: Work, right: Work, { state, cell }: Bench): Work {
+  return () => {
+    const a = left();
+    if (Number.isNaN(a)) return a;
+    const b = right();
+    if (Number.isNaN(b)) return b;
+    const sum = add(a, b);
+    return Number.isFinite(sum) ? sum + 0 : fail(state, 'undefined', cell);
+  };
+}
+
+function differenceWork(left: Work, right: Work, { state, cell }: Bench): Work {
+  return () => {
+    const a = left();
+    if (Number.isNaN(a)) return a;
+    const b = right();
+    if (Number.isNaN(b)) return b;
+    const difference = subtract(a, b);
+    return Number.isFinite(difference) ? difference + 0 : fail(state, 'undefined', cell);
+  };
+}
+
+function productWork(left: Work, right: Work, { state, cell }: Bench): Work {
+  return () => {
+    const a = left();
+    if (Number.isNaN(a)) return a;
+    const b = right();
+    if (Number.isNaN(b)) return b;
+    const product = a * b;
+    return Number.isFinite(product) ? product + 0 : fail(state, 'undefined', cell);
+  };
 }
 
 function divisionWork(left: Work, right: Work, { state, cell }: Bench): Work {

@@ -1,5 +1,5 @@
 /** A code is what a formula may see of a text: a choice's option, a product, a row's key. */
-export const codePattern = /^[a-z][a-z0-9_]*$/;
+const codePattern = /^[a-z][a-z0-9_]*$/;
 
 const codeLength = 60;
 

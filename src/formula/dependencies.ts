@@ -25,7 +25,7 @@ export function countReads(tree: Checked, plan: CellPlan): number {
 }
 
 /** Calls `see` on every node of a tree, parents first. */
-export function visit(tree: Checked, see: (node: Checked) => void): void {
+function visit(tree: Checked, see: (node: Checked) => void): void {
   see(tree);
   for (const child of childrenOf(tree)) visit(child, see);
 }

@@ -15,11 +15,6 @@ export function failureText(failure: Failure, over: ExplainedPlan, nameOf: (plac
   return `${nameOf(origin.place)} cannot be worked out: ${cause}.`;
 }
 
-/** Whether a failure began in this cell, and not in one it reads. */
-export function beganHere(failure: Failure, cell: number): boolean {
-  return failure.origin === cell;
-}
-
 function causeOf(tree: Checked, place: CellPlace, failure: Failure, over: ExplainedPlan): string {
   const node = innermostFailure(tree, place, over);
   switch (failure.kind) {
@@ -52,9 +47,4 @@ function innermostFailure(tree: Checked, place: CellPlace, over: ExplainedPlan):
 
 function written(tree: Checked): string {
   return writeChecked(tree, () => undefined);
-}
-
-/** The plan's places by name, for messages that have nothing better. */
-export function plainName(place: CellPlace): string {
-  return place.kind === 'line' ? place.name : `${place.table}.${place.column} (row ${place.row + 1})`;
 }

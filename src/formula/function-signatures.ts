@@ -105,7 +105,7 @@ function conditions(args: readonly Checked[], refuse: Refuse): ValueType {
   return truth;
 }
 
-export function wantTruth(argument: Checked, refuse: Refuse): void {
+function wantTruth(argument: Checked, refuse: Refuse): void {
   if (argument.type.kind === 'truth' || argument.type.kind === 'faulty') return;
   const hint = argument.type.kind === 'number' ? ' Compare it, as in … = 1.' : '';
   refuse(argument, `A condition is wanted here, not ${typeWords(argument.type)}.${hint}`);

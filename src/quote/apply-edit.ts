@@ -1,18 +1,9 @@
-import { entryRefusal } from '../template/cell-contents.ts';
 import type { CompiledStack } from '../template/compiled-stack.ts';
-import type { ProductRow } from '../template/entries.ts';
-import type { ColumnFile, LineFile } from '../template/line-schema.ts';
-import { readIsoDate } from '../units/serial-day.ts';
-import type { Edit } from './edit.ts';
-import {
-  entriesAt,
-  mostOptions,
-  type QuoteDocument,
-  type SheetPlace,
-  type StoredTable,
-  type StoredValue,
-} from './quote-document.ts';
-import { addRow, enterCell, moveRow, removeRow, rowIds } from './stored-table.ts';
+import { withLine, withProduct, withTable } from './changed-quote.ts';
+import type { Edit, SingleEdit } from './edit.ts';
+import { entriesAt, mostOptions, type QuoteDocument, type SheetPlace, type StoredTable } from './quote-document.ts';
+import { addRow, enterCell, moveRow, removeRow, replaceRows, rowIds } from './stored-table.ts';
+import { valueRefusal } from './value-refusal.ts';
 
 export type EditResult =
   | { readonly kind: 'applied'; readonly quote: QuoteDocument; readonly inverse: Edit }
@@ -33,7 +24,10 @@ export function applyEdit(quote: QuoteDocument, edit: Edit, stacks: StackOfOptio
     case 'addRow':
     case 'removeRow':
     case 'moveRow':
+    case 'replaceRows':
       return editTable(quote, edit, stacks);
+    case 'several':
+      return applySeveral(quote, edit, stacks);
     case 'addOption':
       return addOption(quote, edit);
     case 'removeOption':
@@ -42,12 +36,24 @@ export function applyEdit(quote: QuoteDocument, edit: Edit, stacks: StackOfOptio
       return applied({ ...quote, title: edit.title }, { kind: 'retitle', title: quote.title });
     case 'restoreTable': {
       const before = entriesAt(quote, edit.sheet)?.tables[edit.table];
-      const inverse: Edit = { ...edit, kind: 'restoreTable', products: quote.products, ...content(before) };
+      const inverse: Edit = {
+        kind: 'restoreTable',
+        sheet: edit.sheet,
+        table: edit.table,
+        products: quote.products,
+        ...content(before),
+      };
       return applied({ ...withTable(quote, edit.sheet, edit.table, edit.content), products: edit.products }, inverse);
     }
     case 'restoreLine': {
       const before = entriesAt(quote, edit.sheet)?.lines[edit.line];
-      const inverse: Edit = { ...edit, kind: 'restoreLine', products: quote.products, ...content(before) };
+      const inverse: Edit = {
+        kind: 'restoreLine',
+        sheet: edit.sheet,
+        line: edit.line,
+        products: quote.products,
+        ...content(before),
+      };
       return applied({ ...withLine(quote, edit.sheet, edit.line, edit.content), products: edit.products }, inverse);
     }
     case 'restoreProducts':
@@ -103,7 +109,7 @@ function enterLine(
   return applied(withProduct(withLine(quote, edit.sheet, edit.line, edit.value), edit.product), inverse);
 }
 
-type TableEdit = Extract<Edit, { kind: 'enterCell' | 'addRow' | 'removeRow' | 'moveRow' }>;
+type TableEdit = Extract<Edit, { kind: 'enterCell' | 'addRow' | 'removeRow' | 'moveRow' | 'replaceRows' }>;
 
 function editTable(quote: QuoteDocument, edit: TableEdit, stacks: StackOfOption): EditResult {
   const table = stackAt(quote, edit.sheet, stacks)?.tables.get(edit.table);
@@ -147,58 +153,28 @@ function tableAfter(
       return removeRow(table, before, edit.row);
     case 'moveRow':
       return moveRow(table, before, edit.row, edit.to);
+    case 'replaceRows':
+      return replaceRows(table, edit.rows);
     default:
       return edit satisfies never;
   }
 }
 
-/** Why a line or cell cannot hold a value, or undefined when it can. */
-function valueRefusal(
-  definition: LineFile | ColumnFile,
-  stored: StoredValue,
-  products: readonly ProductRow[],
-): string | undefined {
-  const { name } = definition;
-  if (typeof stored === 'object' && 'instead' in stored) {
-    if (definition.kind !== 'formula') return `“${name}” is not worked out; enter it instead.`;
-    return Number.isFinite(stored.instead) ? undefined : `“${name}” must be a number.`;
+/** All or none: what one of them refuses leaves the quote as it was. */
+function applySeveral(
+  quote: QuoteDocument,
+  edit: Extract<Edit, { kind: 'several' }>,
+  stacks: StackOfOption,
+): EditResult {
+  let current = quote;
+  const inverses: SingleEdit[] = [];
+  for (const one of edit.edits) {
+    const result = applyEdit(current, one, stacks);
+    if (result.kind === 'refused') return result;
+    current = result.quote;
+    if (result.inverse.kind !== 'several') inverses.unshift(result.inverse);
   }
-  const value = typeof stored === 'object' ? stored.value : stored;
-  switch (definition.kind) {
-    case 'formula':
-    case 'check':
-      return `“${name}” is worked out, not entered.`;
-    case 'text':
-      return `“${name}” is free text of the sheet.`;
-    case 'key':
-      return typeof value === 'string' && /^[a-z][a-z0-9_]*$/.test(value)
-        ? undefined
-        : 'A row’s code is lower-case letters, digits and underscores.';
-    case 'choice': {
-      const codes = definition.options.map((option) => option.code);
-      return typeof value === 'string' && codes.includes(value)
-        ? undefined
-        : `“${name}” is one of ${codes.join(', ')}.`;
-    }
-    case 'product': {
-      const product = products.find((candidate) => candidate.product === value);
-      if (product === undefined) return `The price list has no product “${value}”.`;
-      return definition.accepts.includes(product.kind)
-        ? undefined
-        : `“${name}” takes a product of the kind ${definition.accepts.join(' or ')}.`;
-    }
-    case 'entry': {
-      const number = typeof value === 'number' ? value : dayOf(value);
-      return number === undefined ? `“${name}” must be a number.` : entryRefusal(definition, name, number);
-    }
-    default:
-      return definition satisfies never;
-  }
-}
-
-function dayOf(text: string): number | undefined {
-  const read = readIsoDate(text);
-  return read.kind === 'day' ? read.day : undefined;
+  return applied(current, { kind: 'several', words: edit.words, edits: inverses });
 }
 
 function addOption(quote: QuoteDocument, edit: Extract<Edit, { kind: 'addOption' }>): EditResult {
@@ -219,50 +195,4 @@ function removeOption(quote: QuoteDocument, edit: Extract<Edit, { kind: 'removeO
     { ...quote, options: quote.options.toSpliced(at, 1) },
     { kind: 'addOption', option, at, products: [] },
   );
-}
-
-function withProduct(quote: QuoteDocument, product: ProductRow | undefined): QuoteDocument {
-  if (product === undefined || quote.products.some((known) => known.product === product.product)) return quote;
-  return { ...quote, products: [...quote.products, product] };
-}
-
-function withLine(
-  quote: QuoteDocument,
-  sheet: SheetPlace,
-  line: string,
-  value: StoredValue | undefined,
-): QuoteDocument {
-  return withEntries(quote, sheet, (entries) => ({ ...entries, lines: withKey(entries.lines, line, value) }));
-}
-
-function withTable(
-  quote: QuoteDocument,
-  sheet: SheetPlace,
-  table: string,
-  stored: StoredTable | undefined,
-): QuoteDocument {
-  return withEntries(quote, sheet, (entries) => ({ ...entries, tables: withKey(entries.tables, table, stored) }));
-}
-
-function withEntries(
-  quote: QuoteDocument,
-  sheet: SheetPlace,
-  change: (entries: QuoteDocument['shop']) => QuoteDocument['shop'],
-): QuoteDocument {
-  if (sheet.kind === 'shop') return { ...quote, shop: change(quote.shop) };
-  if (sheet.kind === 'floor') return { ...quote, floor: change(quote.floor) };
-  const options = quote.options.map((option) =>
-    option.id === sheet.option ? { ...option, entries: change(option.entries) } : option,
-  );
-  return { ...quote, options };
-}
-
-function withKey<T>(
-  record: Readonly<Record<string, T>>,
-  key: string,
-  value: T | undefined,
-): Readonly<Record<string, T>> {
-  if (value !== undefined) return { ...record, [key]: value };
-  const { [key]: _, ...rest } = record;
-  return rest;
 }

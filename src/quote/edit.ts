@@ -3,7 +3,16 @@ import type { RowFile } from '../template/line-schema.ts';
 import type { QuoteOption, SheetPlace, StoredTable, StoredValue } from './quote-document.ts';
 
 /** A change to a quote: a small value, and the only way a quote changes. */
-export type Edit =
+export type Edit = SingleEdit | SeveralEdits;
+
+/** Edits done and undone as one; `words` say what they are together. */
+export interface SeveralEdits {
+  readonly kind: 'several';
+  readonly words: string;
+  readonly edits: readonly SingleEdit[];
+}
+
+export type SingleEdit =
   /** A line's entry, choice, product or departure; without `value` it goes back to our standard. */
   | {
       readonly kind: 'enterLine';
@@ -37,6 +46,13 @@ export type Edit =
       readonly row: string;
       readonly to: number;
     }
+  /** Rows in place of all a table had. */
+  | {
+      readonly kind: 'replaceRows';
+      readonly sheet: SheetPlace;
+      readonly table: string;
+      readonly rows: readonly { readonly row: string; readonly cells: RowFile }[];
+    }
   | {
       readonly kind: 'addOption';
       readonly option: QuoteOption;
@@ -61,6 +77,3 @@ export type Edit =
       readonly products: readonly ProductRow[];
     }
   | { readonly kind: 'restoreProducts'; readonly products: readonly ProductRow[] };
-
-/** Whether an edit changes only the numbers in cells, so that a workbook can follow without being rebuilt. */
-export type EditWeight = 'value' | 'structure';

@@ -56,3 +56,16 @@ export function moveRow(
   if (!order.includes(row)) return `The table has no row “${row}”.`;
   return { ...stored, order: order.filter((id) => id !== row).toSpliced(to, 0, row) };
 }
+
+/** A table of these rows only, or why it cannot be. */
+export function replaceRows(
+  table: CompiledTable,
+  rows: readonly { readonly row: string; readonly cells: RowFile }[],
+): StoredTable | string {
+  const order = rows.map(({ row }) => row);
+  const { min, title } = table.definition;
+  if (new Set(order).size < order.length) return 'Two of the rows have one id.';
+  if (order.length < min) return `“${title}” keeps at least ${min} row${min === 1 ? '' : 's'}.`;
+  if (order.length > sheetLimits.rowsPerTable) return `A table has at most ${sheetLimits.rowsPerTable} rows.`;
+  return { order, added: Object.fromEntries(rows.map(({ row, cells }) => [row, cells])) };
+}

@@ -1,38 +1,81 @@
 import type { OptionChange, QuoteWorkbooks } from '../engine/quote-workbooks.ts';
 import { applyEdit, type StackOfOption } from '../quote/apply-edit.ts';
 import type { Edit } from '../quote/edit.ts';
+import { mergedInverse } from '../quote/merged-inverse.ts';
 import type { OptionResults } from '../quote/option-results.ts';
 import type { QuoteDocument } from '../quote/quote-document.ts';
+import { optionSummaries } from '../quote/quote-head.ts';
+import { type History, historyOf, type LogEntry, type Move, movedHistory } from '../quote/quote-log.ts';
+import { readEdit } from '../quote/read-log.ts';
+import { type QuoteKeeper, SaveQueue, type SaveState } from './save-queue.ts';
 
 export type DispatchResult = { readonly kind: 'done' } | { readonly kind: 'refused'; readonly reason: string };
 
-/** What listeners are told: the quote is another, and which numbers are. */
+/** What listeners are told: which numbers are others now; none when only `saved` or `readOnly` changed. */
 export type SessionListener = (changes: readonly OptionChange[]) => void;
 
-/** An edit with the one that takes it back. */
-interface Step {
-  readonly edit: Edit;
-  readonly inverse: Edit;
+/** A quote's past: its log, and the number of its last entry, which counts on where the log could not be read. */
+export interface QuotePast {
+  readonly entries: readonly LogEntry[];
+  readonly seq: number;
 }
 
-/** The one mutable place: the quote that is open, its numbers, and the way back. */
+export interface SessionStart {
+  readonly past?: QuotePast;
+  /** ISO 8601 time of a change. */
+  readonly now?: () => string;
+  /** Keeps every change; the quote as it is given is stored already. */
+  readonly keeper?: QuoteKeeper;
+  /** Why there is no keeper, for people to read. */
+  readonly unkept?: string;
+}
+
+/** The one mutable place: the quote that is open, its numbers, its log and whether all of it is saved. */
 export class QuoteSession {
   private current: QuoteDocument;
   private readonly workbooks: QuoteWorkbooks;
   private readonly stacks: StackOfOption;
+  private readonly now: () => string;
+  private readonly queue: SaveQueue | undefined;
+  private readonly unkept: SaveState;
   private readonly listeners = new Set<SessionListener>();
-  private readonly done: Step[] = [];
-  private undone: Step[] = [];
+  private past: QuotePast = { entries: [], seq: 0 };
+  private history: History;
+  private still: string | undefined;
 
   /** `workbooks` hold `quote` already. */
-  constructor(quote: QuoteDocument, workbooks: QuoteWorkbooks) {
+  constructor(quote: QuoteDocument, workbooks: QuoteWorkbooks, start: SessionStart = {}) {
     this.current = quote;
     this.workbooks = workbooks;
     this.stacks = (option) => workbooks.results(option)?.stack;
+    this.past = start.past ?? this.past;
+    this.history = historyOf(this.past.entries);
+    this.now = start.now ?? (() => new Date().toISOString());
+    this.queue = start.keeper && new SaveQueue(start.keeper, () => this.tell([]));
+    this.unkept = { kind: 'not saved', reason: start.unkept ?? 'This quote is in this page only.' };
   }
 
   get quote(): QuoteDocument {
     return this.current;
+  }
+
+  /** Every change so far, first to last. */
+  get log(): readonly LogEntry[] {
+    return this.past.entries;
+  }
+
+  /** Number of the last entry of the log. */
+  get seq(): number {
+    return this.past.seq;
+  }
+
+  get saved(): SaveState {
+    return this.queue?.state ?? this.unkept;
+  }
+
+  /** Why the quote cannot be changed here; undefined when it can. */
+  get readOnly(): string | undefined {
+    return this.still;
   }
 
   results(option: string): OptionResults | undefined {
@@ -41,29 +84,54 @@ export class QuoteSession {
 
   /** Changes the quote and its numbers, or says why not; on a refusal nothing has changed. */
   dispatch(edit: Edit): DispatchResult {
-    const result = this.apply(edit);
-    if (result.kind === 'refused') return result;
-    this.done.push({ edit, inverse: result.inverse });
-    this.undone = [];
-    this.tell(result.changes);
-    return { kind: 'done' };
+    return this.change(edit, 'done');
   }
 
   /** The edit that `undo` would take back. */
   get undoable(): Edit | undefined {
-    return this.done.at(-1)?.edit;
+    return this.history.done.at(-1)?.edit;
   }
 
   get redoable(): Edit | undefined {
-    return this.undone.at(-1)?.edit;
+    return this.history.undone.at(-1)?.edit;
   }
 
   undo(): DispatchResult {
-    return this.walk(this.done, this.undone, (step) => step.inverse);
+    return this.step(this.history.done.at(-1)?.inverse, 'undone');
   }
 
   redo(): DispatchResult {
-    return this.walk(this.undone, this.done, (step) => step.edit);
+    return this.step(this.history.undone.at(-1)?.edit, 'redone');
+  }
+
+  /** Tries again to store what is not saved. */
+  saveAgain(): void {
+    this.queue?.retry();
+    this.tell([]);
+  }
+
+  /** Resolves when no change is on its way to the keeper. */
+  async settled(): Promise<void> {
+    await this.queue?.settled();
+  }
+
+  /** With a reason: the quote is shown but not changed here. Without: it may be changed again. */
+  setReadOnly(reason: string | undefined): void {
+    this.still = reason;
+    this.tell([]);
+  }
+
+  /** Shows the quote as it is stored now, changed elsewhere. Refused while changes made here are not saved. */
+  show(quote: QuoteDocument, past: QuotePast): DispatchResult {
+    if (this.queue !== undefined && this.queue.state.kind !== 'saved')
+      return { kind: 'refused', reason: 'There are changes here that are not saved.' };
+    const loaded = this.workbooks.load(quote);
+    if (loaded.kind === 'refused') return refusedBy(loaded.faults);
+    this.current = quote;
+    this.past = past;
+    this.history = historyOf(past.entries);
+    this.tell(loaded.changes);
+    return { kind: 'done' };
   }
 
   /** Calls back after every change; gives the function that ends it. */
@@ -72,32 +140,41 @@ export class QuoteSession {
     return () => this.listeners.delete(listener);
   }
 
-  private walk(from: Step[], to: Step[], pick: (step: Step) => Edit): DispatchResult {
-    const step = from.at(-1);
-    if (step === undefined) return { kind: 'refused', reason: 'There is nothing to take back.' };
-    const result = this.apply(pick(step));
-    if (result.kind === 'refused') return result;
-    from.pop();
-    to.push(step);
-    this.tell(result.changes);
+  private step(edit: Edit | undefined, moves: Move): DispatchResult {
+    return edit === undefined
+      ? { kind: 'refused', reason: 'There is nothing to take back.' }
+      : this.change(edit, moves);
+  }
+
+  private change(edit: Edit, moves: Move): DispatchResult {
+    if (this.still !== undefined) return { kind: 'refused', reason: this.still };
+    const applied = applyEdit(this.current, edit, this.stacks);
+    if (applied.kind === 'refused') return applied;
+    const inverse = mergedInverse(applied.inverse);
+    // What could not be read back from the log must not get into it.
+    for (const read of [readEdit(edit), readEdit(inverse)])
+      if (read.kind === 'fault') return { kind: 'refused', reason: read.reason };
+    const followed = this.workbooks.follow(applied.quote, edit);
+    if (followed.kind === 'refused') return refusedBy(followed.faults);
+    this.current = applied.quote;
+    this.record({ seq: this.past.seq + 1, edit, inverse, at: this.now(), moves });
+    this.tell(followed.changes);
     return { kind: 'done' };
   }
 
-  private apply(
-    edit: Edit,
-  ):
-    | { kind: 'applied'; inverse: Edit; changes: readonly OptionChange[] }
-    | Extract<DispatchResult, { kind: 'refused' }> {
-    const applied = applyEdit(this.current, edit, this.stacks);
-    if (applied.kind === 'refused') return applied;
-    const followed = this.workbooks.follow(applied.quote, edit);
-    if (followed.kind === 'refused')
-      return { kind: 'refused', reason: followed.faults.map((fault) => fault.reason).join(' ') };
-    this.current = applied.quote;
-    return { kind: 'applied', inverse: applied.inverse, changes: followed.changes };
+  private record(entry: LogEntry): void {
+    this.past = { entries: [...this.past.entries, entry], seq: entry.seq };
+    this.history = movedHistory(this.history, entry);
+    if (this.queue === undefined) return;
+    const options = optionSummaries(this.current, (option) => this.results(option));
+    this.queue.add(entry, { quote: this.current, options });
   }
 
   private tell(changes: readonly OptionChange[]): void {
     for (const listener of this.listeners) listener(changes);
   }
+}
+
+function refusedBy(faults: readonly { readonly reason: string }[]): DispatchResult {
+  return { kind: 'refused', reason: faults.map((fault) => fault.reason).join(' ') };
 }

@@ -40,7 +40,9 @@ function namedFaults(ask: Ask, path: string, sheet: ComposedSheet, declared: Dec
   if (ask.kind === 'sizes') {
     const table = declared.tables.get(ask.table);
     if (table?.layer === sheet.layer && table.table.rows === 'free') return [];
-    return [{ path: `${path} (${ask.id})`, reason: `“${ask.table}” is no table of this sheet whose rows may be replaced.` }];
+    return [
+      { path: `${path} (${ask.id})`, reason: `“${ask.table}” is no table of this sheet whose rows may be replaced.` },
+    ];
   }
   if (ask.kind !== 'fields') return [];
   return ask.lines
@@ -51,7 +53,8 @@ function namedFaults(ask: Ask, path: string, sheet: ComposedSheet, declared: Dec
 function setRefusal(name: string, value: SetValue, sheet: ComposedSheet, declared: DeclaredNames): string | undefined {
   const line = declared.lines.get(name);
   if (line !== undefined) {
-    if (line.layer !== sheet.layer) return `“${name}” stands in the ${line.layer} sheet; a question sets its own sheet.`;
+    if (line.layer !== sheet.layer)
+      return `“${name}” stands in the ${line.layer} sheet; a question sets its own sheet.`;
     const changed = lineWith(line.line, value);
     return typeof changed === 'string' ? changed : undefined;
   }

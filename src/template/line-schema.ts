@@ -10,7 +10,7 @@ export const nameText = z.string().check(z.regex(/^[a-z][a-z0-9_]*$/), z.maxLeng
 export const idText = z.string().check(z.regex(/^[a-z][a-z0-9-]*$/), z.maxLength(60));
 /** Plain text that people read; never markup. */
 export const plainText = z.string().check(z.maxLength(sheetLimits.text));
-export const formulaText = z.string().check(z.minLength(1), z.maxLength(sheetLimits.text));
+const formulaText = z.string().check(z.minLength(1), z.maxLength(sheetLimits.text));
 const finite = z.number();
 
 export const entryValue = z.union([finite, z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/))]);

@@ -13,7 +13,7 @@ afterAll(() => browser.close());
 describe('the built page', () => {
   it('has its title, runs a script and logs no error', async () => {
     const app = await openApp(browser);
-    await app.page.waitForLoadState('networkidle');
+    await app.page.getByRole('button', { name: 'New price' }).waitFor();
     expect(await app.page.title()).toBe('Spreadrate');
     const scripts = await app.page.locator('script[type=module][src]').count();
     expect(scripts).toBeGreaterThan(0);

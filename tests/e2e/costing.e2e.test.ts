@@ -1,6 +1,6 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchBrowser, openApp } from '../helpers/open-app.ts';
+import { launchBrowser, openCosting } from '../helpers/open-app.ts';
 
 let browser: Browser;
 
@@ -20,16 +20,30 @@ async function priceOf(page: Page, option: string): Promise<number> {
   return Number(dollars.replaceAll(',', ''));
 }
 
+/** A cell of a grid by its row's name and its column's heading. */
+async function cellOf(page: Page, grid: string, row: string, column: string): Promise<Locator> {
+  const table = page.getByRole('grid', { name: grid, exact: true });
+  const position = await table.getByRole('columnheader', { name: column, exact: true }).getAttribute('aria-colindex');
+  return table.getByRole('row', { name: new RegExp(`^${row}\\b`) }).locator(`[aria-colindex='${position}']`);
+}
+
+/** Types into a cell as with a mouse and a keyboard, and goes on with Tab. */
+async function enter(page: Page, cell: Locator, text: string): Promise<void> {
+  await cell.click();
+  await page.keyboard.type(text);
+  await page.keyboard.press('Tab');
+}
+
 const flake = 'Full flake';
 const solid = 'Solid colour, rolled';
 
+const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
+
 describe('Costing in the built app', () => {
   it('moves the price of both systems when the floor grows from 22 to 30 ft, and undo moves them back', async () => {
-    const { page, problems, close } = await openApp(browser);
+    const { page, problems, close } = await openCosting(browser);
     const before = [await priceOf(page, flake), await priceOf(page, solid)];
-    const width = page.getByRole('textbox', { name: 'Bay, Width' });
-    await width.fill(`30'`);
-    await width.press('Tab');
+    await enter(page, await cellOf(page, 'Areas', 'Bay', 'Width'), `30'`);
     const after = [await priceOf(page, flake), await priceOf(page, solid)];
     expect(after[0]).toBeGreaterThan(before[0] ?? 0);
     expect(after[1]).toBeGreaterThan(before[1] ?? 0);
@@ -42,7 +56,7 @@ describe('Costing in the built app', () => {
   });
 
   it('raises the price with the target margin of the shop sheet', async () => {
-    const { page, problems, close } = await openApp(browser);
+    const { page, problems, close } = await openCosting(browser);
     const before = await priceOf(page, flake);
     await page.getByRole('navigation', { name: 'Sheets' }).getByRole('button', { name: 'Shop rates' }).click();
     const target = page.getByRole('textbox', { name: /target/i }).first();
@@ -55,12 +69,11 @@ describe('Costing in the built app', () => {
   });
 
   it('keeps unreadable text at its field with the reason and leaves the price alone', async () => {
-    const { page, close } = await openApp(browser);
+    const { page, close } = await openCosting(browser);
     const before = await priceOf(page, flake);
-    const width = page.getByRole('textbox', { name: 'Bay, Width' });
-    await width.fill('wide');
-    await width.press('Tab');
-    expect(await width.inputValue()).toBe('wide');
+    const width = await cellOf(page, 'Areas', 'Bay', 'Width');
+    await enter(page, width, 'wide');
+    expect(await width.textContent()).toContain('wide');
     expect(await width.getAttribute('aria-invalid')).toBe('true');
     expect(await page.getByRole('alert').first().textContent()).toContain('Bay');
     expect(await priceOf(page, flake)).toBe(before);
@@ -68,18 +81,18 @@ describe('Costing in the built app', () => {
   });
 
   it('refuses a floor of −5 ft at the field and leaves the price alone', async () => {
-    const { page, close } = await openApp(browser);
+    const { page, close } = await openCosting(browser);
     const before = await priceOf(page, flake);
-    const width = page.getByRole('textbox', { name: 'Bay, Width' });
-    await width.fill('-5');
-    await width.press('Tab');
+    const width = await cellOf(page, 'Areas', 'Bay', 'Width');
+    await enter(page, width, '-5');
+    expect(await width.textContent()).toContain('-5');
     expect(await page.getByRole('alert').first().textContent()).toMatch(/between|must/);
     expect(await priceOf(page, flake)).toBe(before);
     await close();
   });
 
   it('explains the price on a touch, and walks on to what it is made from', async () => {
-    const { page, close } = await openApp(browser);
+    const { page, close } = await openCosting(browser);
     await page.getByRole('button', { name: `Why: Price, ${flake}` }).click();
     const why = page.getByRole('region', { name: 'Why' });
     await why.getByText('ROUNDUP(MAX(minimum_charge, list_price').waitFor();
@@ -89,20 +102,62 @@ describe('Costing in the built app', () => {
   });
 
   it('adds a second area by keyboard alone, which raises the price', async () => {
-    const { page, close } = await openApp(browser);
+    const { page, close } = await openCosting(browser);
     const before = await priceOf(page, flake);
     await page.getByRole('button', { name: 'Add a row' }).first().focus();
     await page.keyboard.press('Enter');
-    await page.getByRole('textbox', { name: 'Place 2, Length', exact: true }).waitFor();
+    await (await cellOf(page, 'Areas', 'Place 2', 'Length')).waitFor();
     expect(await priceOf(page, flake)).toBeGreaterThan(before);
     await close();
   });
 
+  it('changes the width from 22 to 30 ft by keyboard alone, and keeps focus in its cell', async () => {
+    const { page, close } = await openCosting(browser);
+    const before = await priceOf(page, flake);
+    await page.getByRole('navigation', { name: 'Sheets' }).getByRole('button', { name: 'Shop rates' }).focus();
+    await page.keyboard.press('Tab');
+    for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight', '3', '0', 'Enter']) await page.keyboard.press(key);
+    const width = await cellOf(page, 'Areas', 'Bay', 'Width');
+    expect(await width.evaluate((cell) => cell.matches(':focus'))).toBe(true);
+    expect(await width.textContent()).toContain('30');
+    expect(await priceOf(page, flake)).toBeGreaterThan(before);
+    await page.keyboard.press('Delete');
+    expect(await priceOf(page, flake)).toBe(before);
+    await close();
+  });
+
+  it('makes rows cards on a phone, with keys for feet and inches that a thumb can hit', async () => {
+    const { page, close } = await openCosting(browser, phone);
+    await page.getByRole('button', { name: /^Bay/, expanded: false }).waitFor();
+    expect(await page.getByRole('grid').count()).toBe(0);
+    const card = page.getByRole('button', { name: /^Bay/, expanded: false });
+    const closed = await card.textContent();
+    await card.tap();
+    const width = page.getByRole('textbox', { name: 'Bay, Width' });
+    await width.tap();
+    await width.fill('30');
+    const feet = page.getByRole('button', { name: 'feet', exact: true });
+    const box = await feet.boundingBox();
+    expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
+    await feet.tap();
+    await width.press('Enter');
+    expect(await width.inputValue()).toBe('30′');
+    expect(await page.getByRole('button', { name: /^Bay/, expanded: true }).textContent()).not.toBe(closed);
+    await close();
+  });
+
   it('has no side scroll at 320 px', async () => {
-    const { page, close } = await openApp(browser);
+    const { page, close } = await openCosting(browser);
     await page.setViewportSize({ width: 320, height: 640 });
     await page.getByRole('button', { name: `Why: Price, ${flake}` }).waitFor();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    const wider = (): Promise<number> =>
+      page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    for (const sheet of ['The floor', flake, 'Shop rates']) {
+      await page.getByRole('navigation', { name: 'Sheets' }).getByRole('button', { name: sheet }).click();
+      expect(await wider(), sheet).toBeLessThanOrEqual(0);
+      await page.getByRole('main').getByRole('button', { expanded: false }).first().click();
+      expect(await wider(), `a card of ${sheet}`).toBeLessThanOrEqual(0);
+    }
     await close();
   });
 });

@@ -21,6 +21,15 @@ interface TableInMaking {
   readonly cells: Map<string, ReadonlyMap<string, GivenValue>>;
 }
 
+const divisors: readonly string[] = [
+  'solids',
+  'cartridge_volume',
+  'treats_gallons',
+  'pack_gallons',
+  'pack_pounds',
+  'pack_pieces',
+];
+
 /** Applies random changes: entries within their limits, choices, products, flags, departures, rows, broken products. */
 export function randomQuote(
   stack: CompiledStack,
@@ -105,13 +114,22 @@ class QuoteMaker {
     }
   }
 
-  /** Gives a product a random or a hopeless number: solids of 0, a pack of 0, a price of 0. */
+  /** Gives a product a random number, or one that the sheets use a 0: solids, a pack, a cartridge. */
   private product({ which, part, to }: Change): void {
-    const product = picked([...this.products.values()], which);
-    const field = product && picked(Object.keys(product.fields), part);
-    if (product === undefined || field === undefined || typeof product.fields[field] !== 'number') return;
-    const value = to < 0.5 ? 0 : to * 10;
+    const hopeless = to < 0.5;
+    const product = picked(hopeless ? this.usedProducts() : [...this.products.values()], which);
+    const numbers = Object.keys(product?.fields ?? {}).filter((field) => typeof product?.fields[field] === 'number');
+    const field = picked(hopeless ? numbers.filter((name) => divisors.includes(name)) : numbers, part);
+    if (product === undefined || field === undefined) return;
+    const value = hopeless ? 0 : to * 10;
     this.products.set(product.product, { ...product, fields: { ...product.fields, [field]: value } });
+  }
+
+  private usedProducts(): ProductRow[] {
+    const codes = [...this.stack.tables.values()].flatMap(({ rows }) =>
+      rows.flatMap(({ cells }) => Object.values(cells)),
+    );
+    return [...this.products.values()].filter(({ product }) => codes.includes(product));
   }
 
   private tableOf(name: string): TableInMaking {

@@ -19,7 +19,7 @@ const change: fc.Arbitrary<Change> = fc.record({
   part: fraction,
   to: fraction,
 });
-const changes = fc.array(change, { minLength: 5, maxLength: 80, size: 'max' });
+const changes = fc.array(change, { minLength: 30, maxLength: 90, size: 'max' });
 
 describe('closures against the engine in the shipped templates', () => {
   const seen = { cells: 0, failures: new Map<string, number>() };

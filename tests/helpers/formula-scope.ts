@@ -17,7 +17,7 @@ export interface ScopeParts {
   readonly mayReadAbove?: boolean;
 }
 
-export function typeOf(kind: Kind): ValueType {
+function typeOf(kind: Kind): ValueType {
   if (typeof kind !== 'string') return { kind: 'code', ...kind };
   const read = parseUnit(kind);
   if (read.kind === 'fault') throw new Error(read.reason);

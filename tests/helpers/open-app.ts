@@ -1,4 +1,4 @@
-import { type Browser, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { chromiumFlags } from './find-chromium.ts';
 
@@ -18,14 +18,30 @@ export function launchBrowser(): Promise<Browser> {
 /**
  * Opens the built app with empty storage.
  *
- * @param path what follows the address, for example `#/shop`
+ * @param path what follows the address, for example `#/quote/demo/price`
  */
-export async function openApp(browser: Browser, path = ''): Promise<OpenedApp> {
-  const context = await browser.newContext();
+export async function openApp(browser: Browser, path = '', device: BrowserContextOptions = {}): Promise<OpenedApp> {
+  const context = await browser.newContext(device);
   const page = await context.newPage();
   const problems = watchProblems(page);
   await page.goto(new URL(path, inject('appUrl')).href);
   return { page, problems, close: () => context.close() };
+}
+
+/** Turns the owner's view on, by holding the key as a thumb would. */
+export async function turnOwner(page: Page): Promise<void> {
+  const adjust = page.getByRole('button', { name: 'Adjust' });
+  await adjust.dispatchEvent('pointerdown');
+  await page.getByRole('button', { name: 'Customer’s view' }).waitFor();
+}
+
+/** Opens the Costing of the demo quote, in the owner's view. */
+export async function openCosting(browser: Browser, device: BrowserContextOptions = {}): Promise<OpenedApp> {
+  const app = await openApp(browser, '#/quote/demo/price', device);
+  await turnOwner(app.page);
+  await app.page.getByRole('link', { name: 'Costing' }).click();
+  await app.page.getByRole('navigation', { name: 'Sheets' }).waitFor();
+  return app;
 }
 
 function watchProblems(page: Page): string[] {

@@ -64,7 +64,7 @@ export function quicklyPriced(system: string, given: Given = {}): PricedFloor {
 }
 
 /** Lays the cells out; throws with what was refused. */
-export function plannedOption(system: string, given: Given): OptionPlan {
+function plannedOption(system: string, given: Given): OptionPlan {
   const { stack, products } = shippedStack(system);
   const option = planOption(stack, entriesOf(given), withFields(products, given.products ?? {}));
   if (option.faults.length > 0)

@@ -153,7 +153,7 @@ const product = (code: string, kind: string, fields: ProductRow['fields']): read
   code,
   { product: code, kind, name: code, fields },
 ];
-export const products: ReadonlyMap<string, ProductRow> = new Map([
+const products: ReadonlyMap<string, ProductRow> = new Map([
   product('base_slate', 'base', { solids: 0.97, density: 11, pack_price: 135 }),
   product('base_sand', 'base', { solids: 0.9, density: 12, pack_price: 140 }),
   product('clear_satin', 'clear', { solids: 0.85, pack_price: 66, gloss: 'matt' }),

@@ -60,6 +60,16 @@ describe('an edit', () => {
     expect(applied(undone.quote, undone.inverse).quote).toEqual(done.quote);
   });
 
+  it('that puts back what stood before has an inverse of its own, also where nothing stood before', () => {
+    for (const edit of edits) {
+      const undone = applied(open.quote, edit).inverse;
+      const done = applied(open.quote, edit).quote;
+      const again = applied(done, undone).inverse;
+      expect(applied(open.quote, again).quote).toEqual(done);
+      expect(applied(applied(open.quote, again).quote, applied(open.quote, again).inverse).quote).toEqual(open.quote);
+    }
+  });
+
   it('leaves the quote it was given as it was', () => {
     const before = structuredClone(open.quote);
     for (const edit of edits) applied(open.quote, edit);

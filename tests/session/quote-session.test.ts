@@ -77,40 +77,34 @@ describe('a session', () => {
       fc
         .constantFrom('leave_open', 'fill_flush', 'fill_after')
         .map((value): Edit => ({ kind: 'enterLine', sheet: { kind: 'floor' }, line: 'joint_treatment', value })),
-      fc
-        .double({ min: 60, max: 300, noNaN: true })
-        .map(
-          (value): Edit => ({
-            kind: 'enterCell',
-            sheet: { kind: 'option', option: flake },
-            table: 'coats',
-            row: 'base',
-            column: 'coverage_typed',
-            value,
-          }),
-        ),
-      fc
-        .constantFrom(0, 1)
-        .map(
-          (value): Edit => ({
-            kind: 'enterCell',
-            sheet: { kind: 'option', option: flake },
-            table: 'coats',
-            row: 'second_clear',
-            column: 'include',
-            value,
-          }),
-        ),
-      fc
-        .double({ min: 100, max: 3000, noNaN: true })
-        .map(
-          (instead): Edit => ({
-            kind: 'enterLine',
-            sheet: { kind: 'option', option: solid },
-            line: 'materials_cost',
-            value: { instead },
-          }),
-        ),
+      fc.double({ min: 60, max: 300, noNaN: true }).map(
+        (value): Edit => ({
+          kind: 'enterCell',
+          sheet: { kind: 'option', option: flake },
+          table: 'coats',
+          row: 'base',
+          column: 'coverage_typed',
+          value,
+        }),
+      ),
+      fc.constantFrom(0, 1).map(
+        (value): Edit => ({
+          kind: 'enterCell',
+          sheet: { kind: 'option', option: flake },
+          table: 'coats',
+          row: 'second_clear',
+          column: 'include',
+          value,
+        }),
+      ),
+      fc.double({ min: 100, max: 3000, noNaN: true }).map(
+        (instead): Edit => ({
+          kind: 'enterLine',
+          sheet: { kind: 'option', option: solid },
+          line: 'materials_cost',
+          value: { instead },
+        }),
+      ),
       fc.constant<Edit>({ kind: 'enterLine', sheet: { kind: 'option', option: solid }, line: 'materials_cost' }),
       fc.constant<Edit>({
         kind: 'addRow',

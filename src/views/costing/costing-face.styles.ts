@@ -4,37 +4,14 @@ export const costingFaceStyles = css`
   :host {
     display: block;
     padding: 0 1rem 6rem;
-    max-width: 100rem;
+    max-width: 108rem;
     margin: 0 auto;
-  }
-
-  header {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: center;
-    gap: 0.5rem 1rem;
-    padding: 1rem 0;
-  }
-
-  h1 {
-    flex: 1 1 12rem;
-    margin: 0;
-    font-size: var(--larger);
-    font-weight: 600;
-    line-height: 1.1;
-  }
-
-  h1 small {
-    display: block;
-    font-size: var(--small);
-    font-weight: 400;
-    color: var(--ink-light);
   }
 
   .body {
     display: grid;
-    grid-template-columns: minmax(0, 1fr) 28rem;
-    gap: 1.5rem;
+    grid-template-columns: 11rem minmax(0, 1fr) 27rem;
+    gap: 1.25rem;
     align-items: start;
   }
 
@@ -46,43 +23,61 @@ export const costingFaceStyles = css`
     border-radius: 2px;
   }
 
+  .side,
+  nav {
+    position: sticky;
+    top: 1rem;
+    max-height: calc(100vh - 5rem);
+    overflow-y: auto;
+  }
+
   .side {
     display: grid;
     gap: 1rem;
-    position: sticky;
-    top: 1rem;
-    max-height: calc(100vh - 2rem);
-    overflow-y: auto;
   }
 
   .close {
     float: right;
   }
 
-  .why:not(.asked) {
-    display: none;
-  }
-
   nav {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0 1.25rem;
-    border-bottom: 1px solid var(--hairline);
+    display: grid;
   }
 
   nav button {
-    min-height: 2.75rem;
+    min-height: 2.5rem;
+    padding-left: 0.75rem;
+    text-align: left;
     color: var(--ink-light);
   }
 
-  nav button[aria-current='page'] {
+  nav > button[aria-current='page'] {
     color: var(--ink);
     font-weight: 600;
-    box-shadow: inset 0 -3px var(--resin);
+    box-shadow: inset 3px 0 var(--resin);
+  }
+
+  .sections {
+    display: grid;
+    margin-bottom: 0.5rem;
+  }
+
+  .sections button {
+    min-height: 1.75rem;
+    padding-left: 1.5rem;
+    font-size: var(--small);
+  }
+
+  nav button:hover {
+    color: var(--resin);
+  }
+
+  sheet-section {
+    scroll-margin-top: 1rem;
   }
 
   h2 {
-    margin: 1rem 0 0;
+    margin: 0;
     font-size: var(--large);
   }
 
@@ -90,35 +85,33 @@ export const costingFaceStyles = css`
     margin: 1rem 0 0.25rem;
   }
 
-  .refused {
-    margin: 0;
-    color: var(--stop);
-    flex-basis: 100%;
-  }
+  @media (max-width: 80rem) {
+    .body {
+      grid-template-columns: minmax(0, 1fr) 25rem;
+    }
 
-  .bar {
-    position: fixed;
-    inset: auto 0 0;
-    display: none;
-    gap: 0 1.25rem;
-    justify-content: space-between;
-    padding: 0.5rem 1rem;
-    background: var(--paper);
-    border-top: 1px solid var(--rule);
-  }
+    nav {
+      position: static;
+      grid-column: 1 / -1;
+      display: flex;
+      flex-wrap: wrap;
+      gap: 0 1.25rem;
+      max-height: none;
+      border-bottom: 1px solid var(--hairline);
+    }
 
-  .bar div {
-    min-width: 0;
-    font-size: var(--small);
-    white-space: nowrap;
-    overflow: hidden;
-    text-overflow: ellipsis;
-  }
+    nav > button {
+      min-height: 2.75rem;
+      padding: 0;
+    }
 
-  .bar strong {
-    display: block;
-    font-size: var(--large);
-    color: var(--resin);
+    nav > button[aria-current='page'] {
+      box-shadow: inset 0 -3px var(--resin);
+    }
+
+    .sections {
+      display: none;
+    }
   }
 
   @media (max-width: 64rem) {
@@ -126,26 +119,26 @@ export const costingFaceStyles = css`
       grid-template-columns: minmax(0, 1fr);
     }
 
+    .side > * {
+      min-width: 0;
+    }
+
     .side {
       position: static;
       max-height: none;
-    }
-
-    .bar {
-      display: flex;
+      overflow: visible;
     }
 
     /* The answer comes to where the question was asked. */
-    .why.asked {
+    .why {
       position: fixed;
       inset: auto 0 0;
-      z-index: 2;
+      z-index: 3;
       max-height: 70vh;
       overflow-y: auto;
       border-top: 3px solid var(--resin);
       box-shadow: 0 -0.5rem 1.5rem rgb(0 0 0 / 25%);
     }
-
   }
 
   @media (max-width: 40rem) {

@@ -17,11 +17,14 @@ export function editWords(edit: Edit | undefined, results: OptionResults | undef
     case 'removeRow':
       return `a row taken from ${table(edit.table)}`;
     case 'moveRow':
+    case 'replaceRows':
     case 'restoreTable':
       return `rows of ${table(edit.table)}`;
     case 'addOption':
     case 'removeOption':
       return 'an option';
+    case 'several':
+      return edit.words;
     case 'retitle':
       return 'the title';
     case 'restoreProducts':

@@ -28,7 +28,17 @@ export interface FieldView {
   readonly standing: 'unchecked' | 'changed' | 'departed' | 'worked out';
   /** Our standard value, where what stands is another. */
   readonly standard: string;
+  /**
+   * How what is worked out may be overruled: a number as a departure; over a row's own formula a number as an entry, or
+   * the other answer of yes and no.
+   */
+  readonly typeOver: 'never' | 'departure' | 'entry' | 'answer';
+  /** What the formula gives, where a number was typed over it. */
+  readonly worked: string;
+  /** What is usual: “3 to 8 %, likely 5 %”. */
   readonly range: string;
+  /** What may be entered: “0 to 2,000 ft”. */
+  readonly limits: string;
   readonly source: string;
   readonly failed: boolean;
 }
@@ -47,8 +57,10 @@ export interface FieldParts {
   readonly stored: StoredValue | undefined;
   /** The template's own value, where it is a plain one. */
   readonly standard: number | string | undefined;
-  /** False where a row works the value out by a formula of its own. */
-  readonly enterable: boolean;
+  /** Whether a row works the value out by a formula of its own, unless a number is entered. */
+  readonly ownFormula: boolean;
+  /** What the formula gives, where a number was typed over it. */
+  readonly worked: CellValue | undefined;
   readonly productNames: ReadonlyMap<string, FieldOption & { readonly kind: string }>;
 }
 
@@ -60,7 +72,7 @@ export function fieldView(parts: FieldParts): FieldView {
   const shown = shownText(yesNo && typeof value === 'number' ? value === 1 : value, unit, options);
   const entered = typeof stored === 'object' && 'typed' in stored ? stored.typed : undefined;
   return {
-    kind: kindOf(definition, parts.enterable),
+    kind: kindOf(parts),
     name: definition.name,
     label: definition.label,
     cell,
@@ -71,18 +83,21 @@ export function fieldView(parts: FieldParts): FieldView {
     typed: entered ?? (typeof value === 'number' ? formatForTyping(value, unit) : ''),
     chosen: typeof value === 'string' ? value : '',
     options,
-    standing: standingOf(definition, parts),
+    standing: standingOf(parts),
     standard: standardText(parts, unit, options),
+    typeOver: typeOverOf(parts),
+    worked: workedText(parts, unit),
     range: rangeText(definition, unit),
+    limits: limitsText(definition, unit),
     source: definition.source ?? '',
     failed: typeof value === 'object',
   };
 }
 
-function kindOf(definition: LineFile | ColumnFile, enterable: boolean): FieldView['kind'] {
+function kindOf({ definition, ownFormula, stored }: FieldParts): FieldView['kind'] {
   if (definition.kind === 'text') return 'text';
-  if (!enterable || definition.kind === 'formula' || definition.kind === 'check' || definition.kind === 'key')
-    return 'result';
+  if (definition.kind === 'formula' || definition.kind === 'check' || definition.kind === 'key') return 'result';
+  if (ownFormula && stored === undefined) return 'result';
   if (definition.kind === 'choice' || definition.kind === 'product') return 'choice';
   return definition.yesNo ? 'yesNo' : 'number';
 }
@@ -101,13 +116,22 @@ function shownText(value: CellValue | undefined, unit: Unit, options: readonly F
   return 'incomplete';
 }
 
-function standingOf(
-  definition: LineFile | ColumnFile,
-  { stored, standard, enterable }: FieldParts,
-): FieldView['standing'] {
-  if (definition.kind === 'formula') return stored === undefined ? 'worked out' : 'departed';
-  if (stored === undefined) return enterable ? 'unchecked' : 'worked out';
+function standingOf({ definition, stored, standard, ownFormula }: FieldParts): FieldView['standing'] {
+  if (definition.kind === 'formula' || ownFormula) return stored === undefined ? 'worked out' : 'departed';
+  if (stored === undefined) return 'unchecked';
   return givenValue(stored).value === standard ? 'unchecked' : 'changed';
+}
+
+function typeOverOf({ definition, ownFormula }: FieldParts): FieldView['typeOver'] {
+  if (definition.kind === 'formula') return definition.code === true ? 'never' : 'departure';
+  if (definition.kind !== 'entry' || !ownFormula) return 'never';
+  return definition.yesNo === true ? 'answer' : 'entry';
+}
+
+function workedText({ definition, worked }: FieldParts, unit: Unit): string {
+  if (worked === undefined) return '';
+  if (definition.kind === 'entry' && definition.yesNo === true) return worked === 1 ? 'yes' : 'no';
+  return typeof worked === 'number' ? formatQuantity(worked, unit) : 'nothing yet';
 }
 
 function standardText({ stored, standard }: FieldParts, unit: Unit, options: readonly FieldOption[]): string {
@@ -118,5 +142,12 @@ function standardText({ stored, standard }: FieldParts, unit: Unit, options: rea
 
 function rangeText(definition: LineFile | ColumnFile, unit: Unit): string {
   if (definition.kind !== 'entry' || definition.low === undefined || definition.high === undefined) return '';
-  return `${formatNumber(definition.low, unit)} to ${formatQuantity(definition.high, unit)}`;
+  const range = `${formatNumber(definition.low, unit)} to ${formatQuantity(definition.high, unit)}`;
+  return definition.likely === undefined ? range : `${range}, likely ${formatQuantity(definition.likely, unit)}`;
+}
+
+function limitsText(definition: LineFile | ColumnFile, unit: Unit): string {
+  if (definition.kind !== 'entry' || definition.limits === undefined || definition.yesNo === true) return '';
+  const [least, most] = definition.limits;
+  return `${formatNumber(least, unit)} to ${formatQuantity(most, unit)}`;
 }

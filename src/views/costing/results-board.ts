@@ -89,6 +89,21 @@ export class ResultsBoard extends LitElement {
       .failed {
         color: var(--stop);
       }
+
+      @media (max-width: 40rem) {
+        table {
+          table-layout: fixed;
+        }
+
+        td button {
+          white-space: normal;
+          text-align: right;
+        }
+
+        .price td button {
+          font-size: var(--large);
+        }
+      }
     `,
   ];
 

@@ -1,4 +1,7 @@
-import type { OptionResults } from '../../quote/option-results.ts';
+import type { CellPlace, CellValue } from '../../formula/cells.ts';
+import type { Checked } from '../../formula/checked-tree.ts';
+import type { PartEvaluator } from '../../formula/evaluate-part.ts';
+import { evaluatorOf, type OptionResults } from '../../quote/option-results.ts';
 import {
   entriesAt,
   type QuoteDocument,
@@ -6,6 +9,8 @@ import {
   type StoredTable,
   type StoredValue,
 } from '../../quote/quote-document.ts';
+import { filledLine } from '../../quote/said-texts.ts';
+import { FormulaReader } from '../../template/compile-formula.ts';
 import type { CompiledColumn, CompiledTable } from '../../template/compiled-stack.ts';
 import type { ComposedSection } from '../../template/composed-sheet.ts';
 import type { RowCell } from '../../template/line-schema.ts';
@@ -35,6 +40,8 @@ export interface TableView {
   readonly free: boolean;
   readonly columns: readonly ColumnView[];
   readonly rows: readonly RowView[];
+  /** The columns whose numbers a closed card shows, at most three. */
+  readonly telling: readonly string[];
 }
 
 export interface ColumnView {
@@ -51,6 +58,24 @@ export interface RowView {
   readonly label: string;
   readonly fields: readonly FieldView[];
 }
+
+/**
+ * What a row's card tells first wherever its table has these columns: what is needed, bought and paid. Tables without
+ * three of them are filled up with the last numbers they work out, then with the first that are entered.
+ */
+const tellingFirst: readonly string[] = [
+  'need',
+  'packs',
+  'cost',
+  'coverage',
+  'gallons',
+  'pounds',
+  'pieces',
+  'task_hours',
+  'site_hours',
+  'paid',
+];
+const mostTelling = 3;
 
 export type ProductNames = ReadonlyMap<string, FieldOption & { readonly kind: string }>;
 
@@ -72,6 +97,7 @@ class SheetViewMaker {
   private readonly products: ProductNames;
   private readonly lines: Readonly<Record<string, StoredValue>>;
   private readonly tables: Readonly<Record<string, StoredTable>>;
+  private evaluator: PartEvaluator | undefined;
 
   constructor(quote: QuoteDocument, place: SheetPlace, results: OptionResults, products: ProductNames) {
     const entries = entriesAt(quote, place);
@@ -97,8 +123,13 @@ class SheetViewMaker {
     const { definition, type } = line;
     const cell = this.results.option.plan.lines.get(name);
     const standard = 'value' in definition ? plain(definition.value) : undefined;
-    const view = this.field({ definition, type, cell, stored: this.lines[name], standard, enterable: true });
-    return definition.kind === 'text' ? { ...view, shown: definition.text } : view;
+    const stored = this.lines[name];
+    const worked =
+      definition.kind === 'formula' && stored !== undefined
+        ? this.evaluate(line.tree, { kind: 'line', name })
+        : undefined;
+    const view = this.field({ definition, type, cell, stored, standard, ownFormula: false, worked });
+    return definition.kind === 'text' ? { ...view, shown: filledLine(this.results, name) } : view;
   }
 
   private table(name: string): TableView | undefined {
@@ -126,6 +157,7 @@ class SheetViewMaker {
         words: definition.kind === 'choice' || definition.kind === 'product' || definition.kind === 'key',
       })),
       rows,
+      telling: tellingColumns(columns),
     };
   }
 
@@ -137,10 +169,10 @@ class SheetViewMaker {
     };
     const stored = this.tables[table.definition.name]?.cells?.[row.id]?.[definition.name];
     const own = this.ownCell(table, row, definition.name);
-    const standard =
-      typeof own === 'object' ? undefined : plain(own ?? ('default' in definition ? definition.default : undefined));
-    const enterable = typeof own !== 'object' || stored !== undefined;
-    const view = this.field({ definition, type, cell, stored, standard, enterable });
+    const ownFormula = typeof own === 'object';
+    const standard = ownFormula ? undefined : plain(own ?? ('default' in definition ? definition.default : undefined));
+    const worked = stored === undefined ? undefined : this.workedAt(table, column, row, at, own);
+    const view = this.field({ definition, type, cell, stored, standard, ownFormula, worked });
     return definition.kind === 'key' || definition.name === table.key
       ? { ...view, shown: row.label, kind: 'result' }
       : view;
@@ -152,10 +184,48 @@ class SheetViewMaker {
     return table.rows.find((candidate) => candidate.id === row.id)?.cells[column];
   }
 
+  /** What the formula of a cell gives that a number was typed over. */
+  private workedAt(
+    table: CompiledTable,
+    column: CompiledColumn,
+    row: OptionRow,
+    at: number,
+    own: RowCell | undefined,
+  ): CellValue | undefined {
+    const { name } = table.definition;
+    const place: CellPlace = { kind: 'cell', table: name, column: column.definition.name, row: at };
+    const found = column.cases.get(row.unitCase) ?? column.cases.values().next().value;
+    if (found === undefined) return undefined;
+    if (column.definition.kind === 'formula')
+      return this.evaluate(at === 0 && found.first !== undefined ? found.first : found.tree, place);
+    if (typeof own !== 'object') return undefined;
+    const scope = this.results.stack.scope(table.layer, { table: name, unitCase: row.unitCase, mayReadAbove: false });
+    return this.evaluate(new FormulaReader(() => undefined).read(own.formula, scope, found.type, row.id), place);
+  }
+
+  private evaluate(tree: Checked | undefined, place: CellPlace): CellValue | undefined {
+    if (tree === undefined) return undefined;
+    this.evaluator ??= evaluatorOf(this.results);
+    return this.evaluator(tree, place);
+  }
+
   private field(parts: Omit<FieldParts, 'value' | 'productNames'>): FieldView {
     const value = parts.cell === undefined ? undefined : this.results.read(parts.cell);
     return fieldView({ ...parts, value, productNames: this.products });
   }
+}
+
+function tellingColumns(columns: readonly CompiledColumn[]): readonly string[] {
+  const shown = columns.map(({ definition }) => definition).filter((definition) => definition.detail !== true);
+  const worked = shown.flatMap((column) => (column.kind === 'formula' && column.code !== true ? [column.name] : []));
+  const entered = shown.flatMap((column) => (column.kind === 'entry' && column.yesNo !== true ? [column.name] : []));
+  const ranked = [
+    ...tellingFirst.filter((name) => worked.includes(name) || entered.includes(name)),
+    ...worked.toReversed(),
+    ...entered,
+  ];
+  const chosen = [...new Set(ranked)].slice(0, mostTelling);
+  return shown.flatMap(({ name }) => (chosen.includes(name) ? [name] : []));
 }
 
 function plain(value: number | string | undefined): number | string | undefined {

@@ -54,7 +54,7 @@ export function whyView(results: OptionResults, cell: number): WhyView | undefin
 }
 
 /** A cell's name in the trade's words: “Price”, or “Base coat › Need”. */
-export function placeName(results: OptionResults, place: CellPlace): string {
+function placeName(results: OptionResults, place: CellPlace): string {
   const label = definitionAt(results, place)?.label;
   if (place.kind === 'line') return label ?? place.name;
   const row = results.option.rows.get(place.table)?.[place.row]?.label ?? `row ${place.row + 1}`;

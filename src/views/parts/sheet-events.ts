@@ -19,6 +19,8 @@ export interface SheetEvents {
   'cell-reset': CustomEvent<{ readonly table: string; readonly row: string; readonly column: string }>;
   'row-added': CustomEvent<{ readonly table: string }>;
   'row-removed': CustomEvent<{ readonly table: string; readonly row: string }>;
+  /** `to` is the row's new place, counted from 0. */
+  'row-moved': CustomEvent<{ readonly table: string; readonly row: string; readonly to: number }>;
   /** Asks why a cell is what it is. */
   'why-asked': CustomEvent<{ readonly cell: number; readonly option?: string }>;
 }

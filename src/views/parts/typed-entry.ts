@@ -5,6 +5,8 @@ import type { Unit } from '../../units/unit.ts';
 export interface EntryDetail {
   readonly value: number | string;
   readonly typed?: string;
+  /** It stands instead of what the formula gives: a departure. */
+  readonly instead?: true;
 }
 
 export type ReadEntry =

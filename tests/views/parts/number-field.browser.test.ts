@@ -1,14 +1,17 @@
 import { expect, fixture, html } from '@open-wc/testing';
-import { parseUnit, type Unit } from '../../../src/units/unit.ts';
 import '../../../src/views/parts/number-field.ts';
 import type { NumberField } from '../../../src/views/parts/number-field.ts';
 import type { EntryDetail } from '../../../src/views/parts/typed-entry.ts';
+import { unit } from '../../helpers/field-views.ts';
+import { withPageInFront } from '../../helpers/page-focus.ts';
 
-function unit(text: string): Unit {
-  const read = parseUnit(text);
-  if (read.kind === 'fault') throw new Error(read.reason);
-  return read.unit;
-}
+let leave: () => void;
+
+beforeEach(() => {
+  leave = withPageInFront();
+});
+
+afterEach(() => leave());
 
 async function fieldIn(
   unitText: string,
@@ -79,6 +82,77 @@ describe('a number field', () => {
     await field.updateComplete;
     expect(input.value).to.equal('24');
     expect(input.getAttribute('aria-invalid')).to.equal('false');
+  });
+
+  it('is not written to while it has focus, and shows the value in force once that is gone', async () => {
+    const { field, input } = await fieldIn('ft', '24');
+    input.focus();
+    field.text = '30';
+    await field.updateComplete;
+    expect(input.value).to.equal('24');
+    // A fixture would wait for a frame, which a page behind another never gets.
+    const elsewhere = document.createElement('button');
+    field.after(elsewhere);
+    elsewhere.focus();
+    await field.updateComplete;
+    expect(input.value).to.equal('30');
+  });
+
+  it('keeps a text that is refused, with the reason and what still counts', async () => {
+    const { field, input } = await fieldIn('ft', '24');
+    await type(field, input, '-5');
+    field.refusal = 'It must lie between 0 and 2000.';
+    await field.updateComplete;
+    field.refusal = '';
+    await field.updateComplete;
+    expect(input.value).to.equal('-5');
+    expect(field.renderRoot.querySelector('.error')?.textContent)
+      .to.contain('between 0 and 2000')
+      .and.to.contain('24 ft');
+  });
+
+  it('tells what is usual and what may be entered while it has focus', async () => {
+    const { field, input } = await fieldIn('ft', '24');
+    field.hint = '0 to 2,000 ft may be entered.';
+    await field.updateComplete;
+    expect(field.renderRoot.textContent).to.not.contain('2,000');
+    input.focus();
+    await field.updateComplete;
+    expect(field.renderRoot.querySelector('#said')?.textContent).to.contain('2,000 ft');
+    expect(input.getAttribute('aria-describedby')).to.contain('said');
+  });
+
+  it('offers feet and inches for a length, at the caret, and leaves focus in the field', async () => {
+    const { field, input, entered } = await fieldIn('ft', '22');
+    input.focus();
+    await field.updateComplete;
+    const key = (name: string): HTMLButtonElement | null => field.renderRoot.querySelector(`[aria-label='${name}']`);
+    key('feet')?.click();
+    input.setRangeText(' 6', input.value.length, input.value.length, 'end');
+    key('inches')?.click();
+    await field.updateComplete;
+    expect(input.value).to.equal('22′ 6″');
+    expect(field.renderRoot.querySelector('.echo')?.textContent).to.contain('22.5 ft');
+    const down = new PointerEvent('pointerdown', { bubbles: true, cancelable: true });
+    key('plus')?.dispatchEvent(down);
+    expect(down.defaultPrevented).to.equal(true);
+    input.dispatchEvent(new Event('change'));
+    expect(entered).to.deep.equal([{ value: 22.5, typed: '22′ 6″' }]);
+  });
+
+  it('offers no feet and inches where they have no meaning', async () => {
+    const { field, input } = await fieldIn('%', '5');
+    input.focus();
+    await field.updateComplete;
+    expect(
+      [...field.renderRoot.querySelectorAll('.signs button')].map(({ textContent }) => textContent.trim()),
+    ).to.deep.equal(['/', '+', '×']);
+  });
+
+  it('reads 22,5 as 22.5', async () => {
+    const { field, input, entered } = await fieldIn('ft', '24');
+    await type(field, input, '22,5');
+    expect(entered).to.deep.equal([{ value: 22.5, typed: '22,5' }]);
   });
 
   it('has a label and no fault that axe can find', async () => {

@@ -1,0 +1,95 @@
+import type { CellValue } from '../formula/cells.ts';
+import type { Ask, Layer, SetValue } from '../template/sheet-schema.ts';
+import { readIsoDate } from '../units/serial-day.ts';
+import type { SeveralEdits, SingleEdit } from './edit.ts';
+import { cellOfColumn, cellOfLine, type OptionResults } from './option-results.ts';
+import type { SheetPlace } from './quote-document.ts';
+
+/** The questions of a sheet, as its template asks them. */
+export function asksOf(results: OptionResults, layer: Layer): readonly Ask[] {
+  return results.stack.sheets.find((sheet) => sheet.layer === layer)?.asks ?? [];
+}
+
+/** How many answers a question has: for a toggle 0 is no and 1 is yes. */
+export function answersOf(ask: Ask): readonly string[] {
+  switch (ask.kind) {
+    case 'sizes':
+    case 'oneOf':
+      return ask.choices.map((choice) => choice.label);
+    case 'toggle':
+      return ['no', 'yes'];
+    case 'fields':
+      return [];
+    default:
+      return ask satisfies never;
+  }
+}
+
+/** The answer in force: the first whose every value stands; undefined when none does. */
+export function standingAnswer(ask: Ask, results: OptionResults): number | undefined {
+  const at = setsOf(ask).findIndex(
+    (set, answer) =>
+      Object.entries(set).every(([name, value]) => sameValue(valueAt(name, results), value)) &&
+      (ask.kind !== 'sizes' || rowsStand(ask, answer, results)),
+  );
+  return at < 0 ? undefined : at;
+}
+
+/** The edit that gives an answer, as one step to be undone. Undefined for an answer the question lacks. */
+export function answerEdit(ask: Ask, answer: number, sheet: SheetPlace): SeveralEdits | undefined {
+  const set = setsOf(ask)[answer];
+  if (set === undefined) return undefined;
+  const edits = Object.entries(set).map(([name, value]) => setEdit(name, value, sheet));
+  if (ask.kind === 'sizes') {
+    const rows = (ask.choices[answer]?.rows ?? []).map((cells, at) => ({ row: `${ask.id}_${at + 1}`, cells }));
+    edits.unshift({ kind: 'replaceRows', sheet, table: ask.table, rows });
+  }
+  return { kind: 'several', words: ask.label, edits };
+}
+
+function setsOf(ask: Ask): readonly Readonly<Record<string, SetValue>>[] {
+  switch (ask.kind) {
+    case 'sizes':
+      return ask.choices.map((choice) => choice.set ?? {});
+    case 'oneOf':
+      return ask.choices.map((choice) => choice.set);
+    case 'toggle':
+      return [ask.off, ask.on];
+    case 'fields':
+      return [];
+    default:
+      return ask satisfies never;
+  }
+}
+
+function setEdit(name: string, value: SetValue, sheet: SheetPlace): SingleEdit {
+  const [table = '', row, column] = name.split('.');
+  if (row === undefined || column === undefined) return { kind: 'enterLine', sheet, line: name, value };
+  return { kind: 'enterCell', sheet, table, row, column, value };
+}
+
+function valueAt(name: string, results: OptionResults): CellValue | undefined {
+  const [table = '', rowId, column] = name.split('.');
+  const row = results.option.rows.get(table)?.findIndex((candidate) => candidate.id === rowId) ?? -1;
+  const cell = column === undefined ? cellOfLine(results, name) : cellOfColumn(results, table, column, row);
+  return cell === undefined ? undefined : results.read(cell);
+}
+
+function rowsStand(ask: Extract<Ask, { kind: 'sizes' }>, answer: number, results: OptionResults): boolean {
+  const rows = ask.choices[answer]?.rows ?? [];
+  if ((results.option.rows.get(ask.table) ?? []).length !== rows.length) return false;
+  return rows.every((cells, row) =>
+    Object.entries(cells).every(([column, wanted]) => {
+      const cell = cellOfColumn(results, ask.table, column, row);
+      const isKey = results.stack.tables.get(ask.table)?.key === column;
+      return isKey || (cell !== undefined && typeof wanted !== 'object' && sameValue(results.read(cell), wanted));
+    }),
+  );
+}
+
+function sameValue(value: CellValue | undefined, wanted: SetValue): boolean {
+  if (value === wanted) return true;
+  if (typeof wanted !== 'string') return false;
+  const day = readIsoDate(wanted);
+  return day.kind === 'day' && day.day === value;
+}

@@ -1,0 +1,48 @@
+import type { ProductRow } from '../template/entries.ts';
+import type { QuoteDocument, SheetPlace, StoredTable, StoredValue } from './quote-document.ts';
+
+export function withProduct(quote: QuoteDocument, product: ProductRow | undefined): QuoteDocument {
+  if (product === undefined || quote.products.some((known) => known.product === product.product)) return quote;
+  return { ...quote, products: [...quote.products, product] };
+}
+
+export function withLine(
+  quote: QuoteDocument,
+  sheet: SheetPlace,
+  line: string,
+  value: StoredValue | undefined,
+): QuoteDocument {
+  return withEntries(quote, sheet, (entries) => ({ ...entries, lines: withKey(entries.lines, line, value) }));
+}
+
+export function withTable(
+  quote: QuoteDocument,
+  sheet: SheetPlace,
+  table: string,
+  stored: StoredTable | undefined,
+): QuoteDocument {
+  return withEntries(quote, sheet, (entries) => ({ ...entries, tables: withKey(entries.tables, table, stored) }));
+}
+
+function withEntries(
+  quote: QuoteDocument,
+  sheet: SheetPlace,
+  change: (entries: QuoteDocument['shop']) => QuoteDocument['shop'],
+): QuoteDocument {
+  if (sheet.kind === 'shop') return { ...quote, shop: change(quote.shop) };
+  if (sheet.kind === 'floor') return { ...quote, floor: change(quote.floor) };
+  const options = quote.options.map((option) =>
+    option.id === sheet.option ? { ...option, entries: change(option.entries) } : option,
+  );
+  return { ...quote, options };
+}
+
+function withKey<T>(
+  record: Readonly<Record<string, T>>,
+  key: string,
+  value: T | undefined,
+): Readonly<Record<string, T>> {
+  if (value !== undefined) return { ...record, [key]: value };
+  const { [key]: _, ...rest } = record;
+  return rest;
+}

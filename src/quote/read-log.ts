@@ -1,0 +1,48 @@
+import * as z from 'zod/mini';
+import type { Edit } from './edit.ts';
+import { editSchema } from './edit-schema.ts';
+import type { LogEntry } from './quote-log.ts';
+import { type ReadValue, readBySchema } from './read-by-schema.ts';
+
+export type ReadLog =
+  | { readonly kind: 'log'; readonly entries: readonly LogEntry[] }
+  | { readonly kind: 'fault'; readonly reason: string };
+
+/** A time as logs hold it, in UTC, such as 2026-05-31T14:05:09.120Z. */
+export const isoTime = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,9})?Z$/));
+
+const logEntry = z.strictObject({
+  seq: z.number().check(z.int(), z.gte(1)),
+  edit: editSchema,
+  inverse: editSchema,
+  at: isoTime,
+  moves: z.enum(['done', 'undone', 'redone']),
+});
+
+/** Whether an edit has the shape and the limits that a log may keep. */
+export function readEdit(value: unknown): ReadValue<Edit> {
+  return readBySchema(editSchema, value);
+}
+
+export function readEntry(value: unknown): ReadValue<LogEntry> {
+  return readBySchema(logEntry, value);
+}
+
+/** Reads the log of a quote, first entry first: every entry, their order, and that undo and redo had a step to move. */
+export function readLog(values: readonly unknown[]): ReadLog {
+  const entries: LogEntry[] = [];
+  let [done, undone] = [0, 0];
+  for (const value of values) {
+    const at = `Entry ${entries.length + 1} of the history`;
+    const read = readEntry(value);
+    if (read.kind === 'fault') return { kind: 'fault', reason: `${at} cannot be read. ${read.reason}` };
+    const { seq, moves } = read.value;
+    if (seq !== entries.length + 1) return { kind: 'fault', reason: `${at} is missing.` };
+    if (moves === 'done') [done, undone] = [done + 1, 0];
+    else if (moves === 'undone') [done, undone] = [done - 1, undone + 1];
+    else [done, undone] = [done + 1, undone - 1];
+    if (done < 0 || undone < 0) return { kind: 'fault', reason: `${at} takes back a step that is not there.` };
+    entries.push(read.value);
+  }
+  return { kind: 'log', entries };
+}

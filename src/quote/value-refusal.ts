@@ -1,0 +1,54 @@
+import { entryRefusal } from '../template/cell-contents.ts';
+import type { ProductRow } from '../template/entries.ts';
+import type { ColumnFile, LineFile } from '../template/line-schema.ts';
+import { readIsoDate } from '../units/serial-day.ts';
+import type { StoredValue } from './quote-document.ts';
+
+/** Why a line or cell cannot hold a value, or undefined when it can. */
+export function valueRefusal(
+  definition: LineFile | ColumnFile,
+  stored: StoredValue,
+  products: readonly ProductRow[],
+): string | undefined {
+  const { name } = definition;
+  if (typeof stored === 'object' && 'instead' in stored) {
+    if (definition.kind !== 'formula') return `“${name}” is not worked out; enter it instead.`;
+    return Number.isFinite(stored.instead) ? undefined : `“${name}” must be a number.`;
+  }
+  const value = typeof stored === 'object' ? stored.value : stored;
+  switch (definition.kind) {
+    case 'formula':
+    case 'check':
+      return `“${name}” is worked out, not entered.`;
+    case 'text':
+      return `“${name}” is free text of the sheet.`;
+    case 'key':
+      return typeof value === 'string' && /^[a-z][a-z0-9_]*$/.test(value)
+        ? undefined
+        : 'A row’s code is lower-case letters, digits and underscores.';
+    case 'choice': {
+      const codes = definition.options.map((option) => option.code);
+      return typeof value === 'string' && codes.includes(value)
+        ? undefined
+        : `“${name}” is one of ${codes.join(', ')}.`;
+    }
+    case 'product': {
+      const product = products.find((candidate) => candidate.product === value);
+      if (product === undefined) return `The price list has no product “${value}”.`;
+      return definition.accepts.includes(product.kind)
+        ? undefined
+        : `“${name}” takes a product of the kind ${definition.accepts.join(' or ')}.`;
+    }
+    case 'entry': {
+      const number = typeof value === 'number' ? value : dayOf(value);
+      return number === undefined ? `“${name}” must be a number.` : entryRefusal(definition, name, number);
+    }
+    default:
+      return definition satisfies never;
+  }
+}
+
+function dayOf(text: string): number | undefined {
+  const read = readIsoDate(text);
+  return read.kind === 'day' ? read.day : undefined;
+}

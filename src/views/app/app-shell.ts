@@ -1,0 +1,299 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Edit } from '../../quote/edit.ts';
+import type { OpenQuote, QuoteDesk } from '../../session/quote-desk.ts';
+import type { DispatchResult, QuoteSession } from '../../session/quote-session.ts';
+import type { QuoteList } from '../../storage/quote-store.ts';
+import '../compare/compare-face.ts';
+import '../costing/costing-face.ts';
+import { editWords } from '../costing/edit-words.ts';
+import '../parts/hold-button.ts';
+import { sharedStyles } from '../parts/shared.styles.ts';
+import '../price/price-face.ts';
+import type { OfferedSystem } from '../price/price-face.ts';
+import { appShellStyles } from './app-shell.styles.ts';
+import { newQuoteAt } from './new-quote-at.ts';
+import { type Face, type Route, readRoute, writeRoute } from './route.ts';
+import './start-page.ts';
+import './theme-picker.ts';
+import { pricedOption } from './thumb-bar.ts';
+import './thumb-bar.ts';
+
+const statusDelay = 500;
+
+const faceTitles: Readonly<Record<Face, string>> = {
+  price: 'Price',
+  'side-by-side': 'Side by side',
+  costing: 'Costing',
+};
+
+/**
+ * The app: the list of quotes or the faces of one quote. It holds what no face may lose: which quote is open, whether the
+ * owner's view is on, and the one status line for screen readers.
+ */
+@customElement('app-shell')
+export class AppShell extends LitElement {
+  static override styles = [sharedStyles, appShellStyles];
+
+  @property({ attribute: false }) desk: QuoteDesk | undefined;
+  /** Time and ids for new quotes. */
+  @property({ attribute: false }) clock: () => string = () => new Date().toISOString();
+
+  @state() private route: Route = readRoute(location.hash);
+  @state() private open: OpenQuote | undefined;
+  @state() private list: QuoteList | undefined;
+  @state() private owner = false;
+  @state() private trouble = '';
+  @state() private status = '';
+
+  private unsubscribe: (() => void) | undefined;
+  private statusTimer: ReturnType<typeof setTimeout> | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener('hashchange', this.onHash);
+    window.addEventListener('keydown', this.onKey);
+    void this.follow();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('hashchange', this.onHash);
+    window.removeEventListener('keydown', this.onKey);
+    this.close();
+  }
+
+  override render(): TemplateResult {
+    const session = this.route.kind === 'quote' ? this.open?.session : undefined;
+    return html`
+      <header>
+        <a class="home" href="#/">Spreadrate</a>
+        ${session === undefined ? nothing : this.quoteTools(session)}
+      </header>
+      ${session === undefined || this.route.kind === 'start' ? nothing : this.faceLinks(this.route)}
+      ${this.trouble === '' ? nothing : html`<p class="trouble" role="alert">${this.trouble}</p>`}
+      ${this.readOnly(session)} ${this.body(session)} <theme-picker></theme-picker>
+      ${
+        session === undefined || this.route.kind === 'start'
+          ? nothing
+          : html`<thumb-bar .session=${session} next=${this.nextFace(this.route)} nextTitle=${faceTitles[besideFace(this.route.face)]}></thumb-bar>`
+      }
+      <div class="hidden" role="status">${this.status}</div>
+    `;
+  }
+
+  private quoteTools(session: QuoteSession): TemplateResult {
+    const results = session.results(session.quote.options[0]?.id ?? '');
+    const [undo, redo] = [editWords(session.undoable, results), editWords(session.redoable, results)];
+    return html`<input
+        class="title"
+        type="text"
+        aria-label="Title of the quote"
+        .value=${session.quote.title}
+        @change=${(event: Event) => event.target instanceof HTMLInputElement && this.dispatch({ kind: 'retitle', title: event.target.value })}
+      />
+      ${session.quote.id === 'demo' ? html`<span class="demo">invented firm, floor and prices</span>` : nothing}
+      <div class="tools">
+        <button class="plain" type="button" ?disabled=${undo === ''} @click=${() => this.take(session.undo())}>Undo${undo === '' ? '' : `: ${undo}`}</button>
+        <button class="plain redo" type="button" ?disabled=${redo === ''} @click=${() => this.take(session.redo())}>Redo${redo === '' ? '' : `: ${redo}`}</button>
+        <span class="saved">${savedWords(session)}</span>
+      </div>`;
+  }
+
+  private faceLinks(route: Extract<Route, { kind: 'quote' }>): TemplateResult {
+    const link = (face: Face): TemplateResult => html`<a
+      href=${writeRoute({ ...route, face })}
+      aria-current=${route.face === face ? 'page' : 'false'}
+      >${faceTitles[face]}</a
+    >`;
+    return html`<nav aria-label="Faces of the quote">
+      ${link('price')} ${link('side-by-side')} ${this.owner ? link('costing') : nothing}
+      <span class="owner">
+        ${
+          this.owner
+            ? html`<button class="plain" type="button" @click=${this.onLeaveOwner}>Customer’s view</button>`
+            : html`<hold-button hint="Hold for a second: what is behind it is not for a customer’s eyes" @held=${this.onOwner}>Adjust</hold-button>`
+        }
+      </span>
+    </nav>`;
+  }
+
+  private nextFace(route: Extract<Route, { kind: 'quote' }>): string {
+    return writeRoute({ ...route, face: besideFace(route.face) });
+  }
+
+  private body(session: QuoteSession | undefined): TemplateResult {
+    const { route, desk } = this;
+    if (desk === undefined) return html`<p role="status">Opening …</p>`;
+    if (route.kind === 'start') {
+      return html`<start-page
+        .list=${this.list}
+        trouble=${desk.unkept === undefined ? '' : `Quotes cannot be kept in this browser: ${desk.unkept} They last as long as this page.`}
+        @quote-wanted=${this.onNew}
+        @quote-unwanted=${(event: CustomEvent<string>) => this.removeQuote(event.detail)}
+      ></start-page>`;
+    }
+    if (session === undefined) return html`<main><p>Opening the quote …</p></main>`;
+    const face = route.face === 'costing' && !this.owner ? 'price' : route.face;
+    switch (face) {
+      case 'price':
+        return html`<price-face
+          .session=${session}
+          .systems=${this.offered(session, desk)}
+          ?owner=${this.owner}
+          @edit=${(event: CustomEvent<Edit>) => this.dispatch(event.detail)}
+          @system-wanted=${(event: CustomEvent<string>) => this.switchSystem(event.detail)}
+        ></price-face>`;
+      case 'side-by-side':
+        return html`<compare-face .session=${session} ?owner=${this.owner}></compare-face>`;
+      case 'costing':
+        return html`<costing-face .session=${session} .priceList=${desk.priceList}></costing-face>`;
+      default:
+        return face satisfies never;
+    }
+  }
+
+  private readOnly(session: QuoteSession | undefined): TemplateResult | typeof nothing {
+    if (session?.readOnly === undefined) return nothing;
+    return html`<p class="trouble" role="alert">
+      ${session.readOnly}
+      ${
+        this.open?.shared === undefined
+          ? nothing
+          : html`<button class="plain" type="button" @click=${() => this.open?.shared?.takeOver()}>Change it here</button>`
+      }
+    </p>`;
+  }
+
+  private offered(session: QuoteSession, desk: QuoteDesk): OfferedSystem[] {
+    return desk.systems.map(({ id, title }) => {
+      const hash = desk.systemHash(id);
+      return { id, title, option: session.quote.options.find((option) => option.system === hash)?.id };
+    });
+  }
+
+  private switchSystem(id: string): void {
+    const { desk } = this;
+    const session = this.open?.session;
+    if (desk === undefined || session === undefined) return;
+    const standing = this.offered(session, desk).find((system) => system.id === id)?.option;
+    if (standing !== undefined) {
+      this.dispatch({ kind: 'removeOption', option: standing });
+      return;
+    }
+    const added = desk.optionOf(id, `option_${session.seq + session.quote.options.length + 1}`);
+    if ('kind' in added) this.trouble = added.reason;
+    else this.dispatch({ kind: 'addOption', ...added, at: session.quote.options.length });
+  }
+
+  private dispatch(edit: Edit): void {
+    const session = this.open?.session;
+    if (session !== undefined) this.take(session.dispatch(edit));
+  }
+
+  private take(result: DispatchResult): void {
+    this.trouble = result.kind === 'refused' ? result.reason : '';
+  }
+
+  private readonly onHash = (): void => {
+    this.route = readRoute(location.hash);
+    void this.follow();
+  };
+
+  /** Undo and redo by key, except where a field has its own. */
+  private readonly onKey = (event: KeyboardEvent): void => {
+    const session = this.open?.session;
+    const inField = event.composedPath()[0] instanceof HTMLInputElement;
+    if (session === undefined || inField || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z')
+      return;
+    event.preventDefault();
+    this.take(event.shiftKey ? session.redo() : session.undo());
+  };
+
+  /** Opens what the address names. The last call wins: an answer that comes after another turn is dropped. */
+  private async follow(): Promise<void> {
+    const { route, desk } = this;
+    if (desk === undefined) return;
+    if (route.kind === 'start') {
+      this.close();
+      this.list = undefined;
+      const list = await desk.list();
+      if (this.route !== route) return;
+      if (list.kind === 'list') this.list = list;
+      else this.trouble = list.reason;
+      return;
+    }
+    if (this.open?.session.quote.id === route.id) return;
+    this.close();
+    const opened = await desk.open(route.id);
+    if (this.route.kind !== 'quote' || this.route.id !== route.id) return;
+    if (opened.kind === 'fault') {
+      this.trouble = opened.reason;
+      location.hash = '#/';
+      return;
+    }
+    this.trouble = opened.notice ?? '';
+    this.open = opened;
+    this.unsubscribe = opened.session.subscribe((changes) => this.onChanged(opened.session, changes.length > 0));
+  }
+
+  private close(): void {
+    this.unsubscribe?.();
+    this.open?.shared?.leave();
+    this.open = undefined;
+    this.owner = false;
+  }
+
+  /** Tells the new prices once things have come to rest. */
+  private onChanged(session: QuoteSession, numbers: boolean): void {
+    this.requestUpdate();
+    if (!numbers) return;
+    clearTimeout(this.statusTimer);
+    this.statusTimer = setTimeout(() => {
+      this.status = session.quote.options.map(({ id, title }) => `${title}: ${pricedOption(session, id)}`).join('. ');
+    }, statusDelay);
+  }
+
+  private readonly onNew = async (): Promise<void> => {
+    const { desk } = this;
+    if (desk === undefined) return;
+    const at = this.clock();
+    const wanted = newQuoteAt(at, desk.systems);
+    const made = await desk.make(wanted, at);
+    if ('kind' in made) this.trouble = made.reason;
+    else location.hash = writeRoute({ kind: 'quote', id: wanted.id, face: 'price' });
+  };
+
+  private async removeQuote(id: string): Promise<void> {
+    const refused = await this.desk?.remove(id);
+    if (refused !== undefined) this.trouble = refused.reason;
+    if (this.route.kind === 'start') await this.follow();
+  }
+
+  private onOwner(): void {
+    this.owner = true;
+  }
+
+  private readonly onLeaveOwner = (): void => {
+    this.owner = false;
+    const { route } = this;
+    if (route.kind === 'quote' && route.face === 'costing') location.hash = writeRoute({ ...route, face: 'price' });
+  };
+}
+
+function savedWords(session: QuoteSession): string {
+  const { saved } = session;
+  if (saved.kind === 'saved') return 'saved';
+  return saved.kind === 'saving' ? 'saving …' : `not saved: ${saved.reason}`;
+}
+
+/** The face a thumb goes to next. */
+function besideFace(face: Face): Face {
+  return face === 'side-by-side' ? 'price' : 'side-by-side';
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'app-shell': AppShell;
+  }
+}

@@ -1,0 +1,128 @@
+import { css } from 'lit';
+
+export const compareFaceStyles = css`
+  :host {
+    display: block;
+    max-width: 80rem;
+    margin: 0 auto;
+    padding: 0 1rem 6rem;
+  }
+
+  section {
+    background: var(--paper);
+    padding: 1rem 1.25rem;
+    margin-bottom: 1rem;
+  }
+
+  h2 {
+    margin: 0 0 0.5rem;
+    font-size: var(--large);
+  }
+
+  .tools {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.5rem;
+    padding-bottom: 1rem;
+  }
+
+  .tools button[aria-pressed='true'] {
+    border-color: var(--resin);
+    background: var(--resin-wash);
+  }
+
+  .frame {
+    overflow-x: auto;
+  }
+
+  table {
+    border-collapse: collapse;
+    width: 100%;
+    table-layout: fixed;
+    min-width: calc(9rem + var(--options, 2) * 10rem);
+  }
+
+  th,
+  td {
+    padding: 0.375rem 0.75rem 0.375rem 0;
+    border-bottom: 1px solid var(--hairline);
+    text-align: left;
+    vertical-align: top;
+  }
+
+  thead th {
+    font-size: var(--large);
+    vertical-align: bottom;
+  }
+
+  th[scope='row'] {
+    font-weight: 400;
+    color: var(--ink-light);
+  }
+
+  .lead {
+    width: 12rem;
+  }
+
+  tbody th[scope='rowgroup'] {
+    padding-top: 1.25rem;
+    font-weight: 600;
+  }
+
+  tr.price td {
+    font-size: var(--larger);
+    font-weight: 600;
+    color: var(--resin);
+    line-height: 1.1;
+  }
+
+  .difference {
+    display: block;
+    color: var(--ink-light);
+    font-size: var(--small);
+    font-weight: 400;
+  }
+
+  .walks {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(18rem, 1fr));
+    gap: 1rem 2rem;
+  }
+
+  ol {
+    list-style: none;
+    margin: 0;
+    padding: 0;
+  }
+
+  ol li {
+    display: flex;
+    justify-content: space-between;
+    gap: 1rem;
+    padding: 0.25rem 0;
+    border-bottom: 1px solid var(--hairline);
+  }
+
+  ol li:first-child,
+  ol li:last-child {
+    font-weight: 600;
+  }
+
+  @media (max-width: 40rem) {
+    :host {
+      padding: 0 0.5rem 6rem;
+    }
+
+    section {
+      padding: 0.75rem;
+    }
+
+    .lead {
+      width: 7rem;
+    }
+
+    table {
+      min-width: calc(6.5rem + var(--options, 2) * 7rem);
+    }
+  }
+`;

@@ -1,0 +1,158 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { QuoteSession } from '../../session/quote-session.ts';
+import { sharedStyles } from '../parts/shared.styles.ts';
+import type { NamedResults } from '../price/price-view.ts';
+import { compareFaceStyles } from './compare-face.styles.ts';
+import { type CompareGroup, type CompareRow, compareView } from './compare-view.ts';
+import './cost-chart.ts';
+
+const narrow = '(max-width: 40rem)';
+const shownOnPhone = 2;
+
+/**
+ * Side by side: options in columns, the reference first, rows in the order a customer asks. The owner's rows, the cost bars
+ * and the walk from price to price are there only while the owner's view is on.
+ */
+@customElement('compare-face')
+export class CompareFace extends LitElement {
+  static override styles = [sharedStyles, compareFaceStyles];
+
+  @property({ attribute: false }) session: QuoteSession | undefined;
+  @property({ type: Boolean }) owner = false;
+
+  @state() private onlyDifferent = false;
+  @state() private reference = 0;
+  /** First of the other options in view on a phone. */
+  @state() private beside = 0;
+  @state() private phone = false;
+
+  private unsubscribe: (() => void) | undefined;
+  private media: MediaQueryList | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.unsubscribe = this.session?.subscribe(() => this.requestUpdate());
+    this.media = matchMedia(narrow);
+    this.media.addEventListener('change', this.onMedia);
+    this.onMedia();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.unsubscribe?.();
+    this.media?.removeEventListener('change', this.onMedia);
+  }
+
+  override render(): TemplateResult | typeof nothing {
+    const { session } = this;
+    if (session === undefined) return nothing;
+    const options = this.inView(this.ordered(session));
+    const view = compareView(options, this.owner);
+    return html`<main>
+      <div class="tools">
+        <button class="plain" type="button" aria-pressed=${this.onlyDifferent ? 'true' : 'false'} @click=${this.onOnlyDifferent}>
+          Only what differs
+        </button>
+        ${
+          session.quote.options.length > 1
+            ? html`<button class="plain" type="button" @click=${this.onNextReference}>Compare with the next</button>`
+            : nothing
+        }
+        ${
+          this.phone && session.quote.options.length > shownOnPhone
+            ? html`<button class="plain" type="button" @click=${this.onNextBeside}>Show the next option</button>`
+            : nothing
+        }
+      </div>
+      ${
+        view.bars.length === 0
+          ? nothing
+          : html`<section aria-labelledby="pays"><h2 id="pays">What a square foot pays for</h2><cost-chart .bars=${view.bars}></cost-chart></section>`
+      }
+      <section aria-labelledby="table">
+        <h2 class="hidden" id="table">Options side by side</h2>
+        <div class="frame" role="region" tabindex="0" aria-label="Options side by side">
+          <table class="columns-${view.options.length}">
+            <colgroup><col class="lead" /><col span=${view.options.length} /></colgroup>
+            <thead>
+              <tr><td></td>${view.options.map(({ title }) => html`<th scope="col">${title}</th>`)}</tr>
+            </thead>
+            ${view.groups.map((group) => this.group(group, view.options.length))}
+          </table>
+        </div>
+      </section>
+      ${
+        view.walks.length === 0
+          ? nothing
+          : html`<section>
+            <h2>From one price to the other</h2>
+            <div class="walks">
+              ${view.walks.map(
+                ({ from, to, steps }) => html`<ol aria-label="From ${from} to ${to}">
+                  ${steps.map(({ words, amount }) => html`<li><span>${words}</span><span>${amount}</span></li>`)}
+                </ol>`,
+              )}
+            </div>
+          </section>`
+      }
+    </main>`;
+  }
+
+  private ordered(session: QuoteSession): NamedResults[] {
+    const all = session.quote.options.flatMap(({ id, title }) => {
+      const results = session.results(id);
+      return results === undefined ? [] : [{ id, title, results }];
+    });
+    const at = all.length === 0 ? 0 : this.reference % all.length;
+    return [...all.slice(at), ...all.slice(0, at)];
+  }
+
+  /** On a phone the reference and one other at a time. */
+  private inView(options: readonly NamedResults[]): readonly NamedResults[] {
+    const [reference, ...others] = options;
+    if (!this.phone || reference === undefined || others.length < shownOnPhone) return options;
+    const other = others[this.beside % others.length];
+    return other === undefined ? [reference] : [reference, other];
+  }
+
+  private group({ title, rows }: CompareGroup, columns: number): TemplateResult | typeof nothing {
+    const shown = rows.filter((row) => !this.onlyDifferent || row.differs);
+    if (shown.length === 0) return nothing;
+    return html`<tbody>
+      <tr>
+        <th scope="rowgroup" colspan=${columns + 1}>${title}</th>
+      </tr>
+      ${shown.map((row) => this.row(row))}
+    </tbody>`;
+  }
+
+  private row({ name, label, cells }: CompareRow): TemplateResult {
+    return html`<tr class=${name === 'price' ? 'price' : ''}>
+      <th scope="row">${label}</th>
+      ${cells.map(({ text, difference }) => html`<td>${text}${difference === '' ? nothing : html`<span class="difference">${difference}</span>`}</td>`)}
+    </tr>`;
+  }
+
+  private onOnlyDifferent(): void {
+    this.onlyDifferent = !this.onlyDifferent;
+  }
+
+  private onNextReference(): void {
+    this.reference += 1;
+  }
+
+  private onNextBeside(): void {
+    this.beside += 1;
+  }
+
+  private readonly onMedia = (): void => {
+    this.phone = this.media?.matches ?? false;
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'compare-face': CompareFace;
+  }
+}

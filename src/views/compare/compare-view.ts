@@ -1,0 +1,213 @@
+import type { CellValue } from '../../formula/cells.ts';
+import { cellOfLine, lineValue, type OptionResults } from '../../quote/option-results.ts';
+import { priceWalk } from '../../quote/price-walk.ts';
+import { saidTexts } from '../../quote/said-texts.ts';
+import type { ResultLine } from '../../template/result-lines.ts';
+import { formatQuantity, isMoney, isShare } from '../../units/format.ts';
+import { one, type Unit } from '../../units/unit.ts';
+import { wholeDollars } from '../parts/shown-line.ts';
+import type { NamedResults } from '../price/price-view.ts';
+import { type CostBar, costBars } from './cost-bars.ts';
+
+/** Options in columns, the reference first. */
+export interface CompareView {
+  readonly options: readonly { readonly id: string; readonly title: string }[];
+  readonly groups: readonly CompareGroup[];
+  /** Owner's side; empty for a customer. */
+  readonly bars: readonly CostBar[];
+  readonly walks: readonly WalkView[];
+}
+
+export interface CompareGroup {
+  readonly title: string;
+  readonly rows: readonly CompareRow[];
+}
+
+export interface CompareRow {
+  readonly name: string;
+  readonly label: string;
+  readonly cells: readonly CompareCell[];
+  readonly differs: boolean;
+}
+
+export interface CompareCell {
+  readonly text: string;
+  /** How far it is from the reference's, in words; empty for the reference and where it is the same. */
+  readonly difference: string;
+}
+
+export interface WalkView {
+  readonly from: string;
+  readonly to: string;
+  readonly steps: readonly { readonly words: string; readonly amount: string }[];
+}
+
+/** `owner` adds margins, costs and hours; without it nothing is built that a customer may not see. */
+export function compareView(options: readonly NamedResults[], owner: boolean): CompareView {
+  const [reference, ...others] = options;
+  if (reference === undefined) return { options: [], groups: [], bars: [], walks: [] };
+  return {
+    options: options.map(({ id, title }) => ({ id, title })),
+    groups: [...customerGroups(options), ...(owner ? ownerGroups(options) : [])].filter(({ rows }) => rows.length > 0),
+    bars: owner ? costBars(options) : [],
+    walks: owner ? others.map((other) => walkView(reference, other)) : [],
+  };
+}
+
+function customerGroups(options: readonly NamedResults[]): CompareGroup[] {
+  const price = moneyRow('price', options);
+  return [
+    { title: 'Price', rows: [price, ...saidRows(options, 'allowances', 'Included: ')] },
+    { title: 'Days', rows: [numberRow('visits', options)].flatMap((row) => row ?? []) },
+    { title: 'Look, use and care', rows: saidRows(options, 'comparison', '') },
+  ];
+}
+
+const owned: readonly { readonly title: string; readonly lines: readonly ResultLine[] }[] = [
+  {
+    title: 'Profit',
+    lines: ['gross_profit', 'gross_margin', 'contribution', 'contribution_per_crew_day', 'profit', 'net_margin'],
+  },
+  { title: 'Crew time', lines: ['crew_days', 'paid_hours', 'person_hours'] },
+  {
+    title: 'Cost',
+    lines: [
+      'materials_cost',
+      'consumables_cost',
+      'labour_cost',
+      'equipment_cost',
+      'travel_cost',
+      'direct_cost',
+      'overhead_cost',
+      'contingency_cost',
+      'reserve_cost',
+      'full_cost',
+    ],
+  },
+];
+
+function ownerGroups(options: readonly NamedResults[]): CompareGroup[] {
+  const groups = owned.map(({ title, lines }) => ({
+    title,
+    rows: lines.flatMap((line) => numberRow(line, options) ?? []),
+  }));
+  return [...groups, { title: 'To buy', rows: kitRows(options) }];
+}
+
+function moneyRow(name: ResultLine, options: readonly NamedResults[]): CompareRow {
+  const values = options.map(({ results }) => lineValue(results, name));
+  const text = (value: CellValue): string => (typeof value === 'number' ? wholeDollars(value) : 'incomplete');
+  return row(
+    name,
+    labelOf(name, options),
+    values,
+    text,
+    (more) => `${wholeDollars(Math.abs(more))} ${more > 0 ? 'more' : 'less'}`,
+  );
+}
+
+function numberRow(name: string, options: readonly NamedResults[]): CompareRow | undefined {
+  if (options.some(({ results }) => cellOfLine(results, name) === undefined)) return undefined;
+  const unit = unitOf(name, options[0]?.results);
+  const values = options.map(({ results }) => lineValue(results, name));
+  const text = (value: CellValue): string => (typeof value === 'number' ? formatQuantity(value, unit) : 'incomplete');
+  return row(name, labelOf(name, options), values, text, (more) => apart(more, unit));
+}
+
+/** A difference in words: hours to a tenth, shares in points. */
+function apart(more: number, unit: Unit): string {
+  const way = more > 0 ? 'more' : 'less';
+  if (isShare(unit)) return `${formatQuantity(Math.abs(more) * 100, one, { digits: 1 })} points ${way}`;
+  return `${formatQuantity(Math.abs(more), unit, isMoney(unit) ? undefined : { digits: 1 })} ${way}`;
+}
+
+function row(
+  name: string,
+  label: string,
+  values: readonly CellValue[],
+  text: (value: CellValue) => string,
+  inWords: (more: number) => string,
+): CompareRow {
+  const [reference] = values;
+  const cells = values.map((value, at): CompareCell => {
+    const more = typeof value === 'number' && typeof reference === 'number' ? value - reference : 0;
+    return { text: text(value), difference: at === 0 || more === 0 ? '' : inWords(more) };
+  });
+  return { name, label, cells, differs: cells.some((cell) => cell.text !== cells[0]?.text) };
+}
+
+/** The customer's rows: a row for each line that any option says, in the order of the first that says it. */
+function saidRows(options: readonly NamedResults[], use: 'allowances' | 'comparison', lead: string): CompareRow[] {
+  const said = options.map(({ results }) => new Map(saidTexts(results, use).map((text) => [text.name, text])));
+  const names = [...new Set(said.flatMap((texts) => [...texts.keys()]))];
+  return names.map((name) => {
+    const label = said.flatMap((texts) => texts.get(name)?.label ?? [])[0] ?? name;
+    const cells = said.map((texts): CompareCell => ({ text: texts.get(name)?.text ?? '–', difference: '' }));
+    return {
+      name,
+      label: `${lead}${lead === '' ? label : label.toLowerCase()}`,
+      cells,
+      differs: cells.some((cell) => cell.text !== cells[0]?.text),
+    };
+  });
+}
+
+/** Packs of every product of any option. */
+function kitRows(options: readonly NamedResults[]): CompareRow[] {
+  const bought = options.map(({ results }) => packsOf(results));
+  const products = [...new Set(bought.flatMap((packs) => [...packs.keys()]))];
+  return products.map((product) => {
+    const label = bought.flatMap((packs) => packs.get(product)?.label ?? [])[0] ?? product;
+    const cells = bought.map((packs): CompareCell => ({ text: packs.get(product)?.words ?? '–', difference: '' }));
+    return { name: product, label, cells, differs: cells.some((cell) => cell.text !== cells[0]?.text) };
+  });
+}
+
+function packsOf({ option, read }: OptionResults): Map<string, { label: string; words: string }> {
+  const packs = new Map<string, { label: string; words: string }>();
+  for (const [table, { columns }] of option.plan.tables) {
+    const [small, large] = [columns.get('packs'), columns.get('large_packs')];
+    if (small === undefined || large === undefined) continue;
+    (option.rows.get(table) ?? []).forEach(({ id, label }, at) => {
+      const count = (cells: readonly number[]): number => Number(read(cells[at] ?? -1));
+      const [smalls, larges] = [count(small), count(large)];
+      const words = [larges > 0 ? `${larges} large` : '', smalls > 0 ? `${smalls}` : '']
+        .filter((text) => text !== '')
+        .join(' + ');
+      if (words !== '') packs.set(id, { label, words: `${words} ${smalls + larges === 1 ? 'pack' : 'packs'}` });
+    });
+  }
+  return packs;
+}
+
+function walkView(from: NamedResults, to: NamedResults): WalkView {
+  const walk = priceWalk(from.results, to.results);
+  const head = { from: from.title, to: to.title };
+  if (walk.kind === 'incomplete')
+    return { ...head, steps: [{ words: 'One of the prices cannot be worked out', amount: '' }] };
+  const steps = walk.steps.map(({ cost, delta, because }) => {
+    const words = cost === 'rest' ? 'Discount, minimum and rounding' : labelOf(cost, [from]);
+    const reason = because === undefined ? '' : `: ${moreWords(because, from.results)}`;
+    return { words: words + reason, amount: signedDollars(delta) };
+  });
+  const ends = (title: string, price: number) => ({ words: title, amount: wholeDollars(price) });
+  return { ...head, steps: [ends(from.title, walk.from), ...steps, ends(to.title, walk.to)] };
+}
+
+function moreWords({ line, more }: { readonly line: string; readonly more: number }, results: OptionResults): string {
+  const label = results.stack.lines.get(line)?.definition.label ?? line;
+  return `${label.toLowerCase()} ${apart(more, unitOf(line, results))}`;
+}
+
+function signedDollars(amount: number): string {
+  return `${amount < 0 ? '−' : '+'}${wholeDollars(Math.abs(amount))}`;
+}
+
+function labelOf(name: string, options: readonly NamedResults[]): string {
+  return options[0]?.results.stack.lines.get(name)?.definition.label ?? name;
+}
+
+function unitOf(name: string, results: OptionResults | undefined): Unit {
+  const type = results?.stack.lines.get(name)?.type;
+  return type?.kind === 'number' ? type.unit : one;
+}

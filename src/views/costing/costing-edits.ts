@@ -1,0 +1,68 @@
+import type { Edit } from '../../quote/edit.ts';
+import type { OptionResults } from '../../quote/option-results.ts';
+import type { SheetPlace, StoredValue } from '../../quote/quote-document.ts';
+import type { ProductRow } from '../../template/entries.ts';
+import type { SheetEvents } from '../parts/sheet-events.ts';
+import type { EntryDetail } from '../parts/typed-entry.ts';
+import { newRowEdit } from './new-row.ts';
+
+/** What an edit is made from: where it was made, and the products it may bring in. */
+export interface EditPlace {
+  readonly sheet: SheetPlace;
+  readonly results: OptionResults;
+  readonly priceList: ReadonlyMap<string, ProductRow>;
+}
+
+/** An edit with the name of the line, cell or table at which a refusal is shown. */
+export interface PlacedEdit {
+  readonly edit: Edit;
+  readonly at: string;
+}
+
+export const sheetEventTypes = [
+  'line-entered',
+  'line-reset',
+  'cell-entered',
+  'cell-reset',
+  'row-added',
+  'row-removed',
+  'row-moved',
+] as const;
+
+export type SheetEventType = (typeof sheetEventTypes)[number];
+
+/** The edit that a sheet's event asks for. */
+export function editOf<K extends SheetEventType>(
+  type: K,
+  detail: SheetEvents[K]['detail'],
+  place: EditPlace,
+): PlacedEdit;
+export function editOf(
+  type: SheetEventType,
+  detail: SheetEvents[SheetEventType]['detail'],
+  place: EditPlace,
+): PlacedEdit {
+  const { sheet, results } = place;
+  if ('line' in detail) {
+    const { line } = detail;
+    const entered = 'value' in detail ? enteredParts(detail, place) : {};
+    return { at: line, edit: { kind: 'enterLine', sheet, line, ...entered } };
+  }
+  const { table } = detail;
+  if ('column' in detail) {
+    const { row, column } = detail;
+    const entered = 'value' in detail ? enteredParts(detail, place) : {};
+    return { at: `${table}.${row}.${column}`, edit: { kind: 'enterCell', sheet, table, row, column, ...entered } };
+  }
+  if ('to' in detail) return { at: table, edit: { kind: 'moveRow', sheet, table, row: detail.row, to: detail.to } };
+  if ('row' in detail) return { at: table, edit: { kind: 'removeRow', sheet, table, row: detail.row } };
+  if (type !== 'row-added') throw new Error(`${type} names no row`);
+  return { at: table, edit: newRowEdit(results, sheet, table) };
+}
+
+function enteredParts(detail: EntryDetail, { priceList }: EditPlace): { value: StoredValue; product?: ProductRow } {
+  const { value, typed, instead } = detail;
+  if (instead === true && typeof value === 'number') return { value: { instead: value } };
+  const product = typeof value === 'string' ? priceList.get(value) : undefined;
+  return { value: typed === undefined ? value : { value, typed }, ...(product && { product }) };
+}

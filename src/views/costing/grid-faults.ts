@@ -1,0 +1,38 @@
+import { html, type TemplateResult } from 'lit';
+import type { UnreadText } from './grid-cell.ts';
+import { placeKey } from './grid-edit.ts';
+import type { GridPlace } from './grid-keys.ts';
+import { fieldAt } from './grid-shape.ts';
+import type { TableView } from './sheet-view.ts';
+
+/** The id of the sentence that says what is wrong at a place. */
+export function faultId({ row, column }: GridPlace): string {
+  return `fault-${row}-${column}`;
+}
+
+/** What could not be taken in a table, each with its place, the reason, and what counts in the meantime. */
+export function gridFaults(
+  table: TableView,
+  unread: ReadonlyMap<string, UnreadText>,
+  refusals: ReadonlyMap<string, string>,
+): TemplateResult[] {
+  const own = table.rows.flatMap((row) =>
+    row.fields.flatMap(({ name, label }) => {
+      const place = { row: row.id, column: name };
+      const found = unread.get(placeKey(place));
+      return found === undefined ? [] : [fault(table, place, `${row.label}, ${label}: ${found.reason}`)];
+    }),
+  );
+  const refused = [...refusals]
+    .filter(([key]) => key.startsWith(`${table.name}.`) && !unread.has(key.slice(table.name.length + 1)))
+    .map(([, reason]) => html`<p class="error" role="alert">${reason}</p>`);
+  return [...own, ...refused];
+}
+
+function fault(table: TableView, place: GridPlace, words: string): TemplateResult {
+  const field = fieldAt(table, place);
+  const counts = field === undefined || field.shown === '' ? '' : `${field.shown} ${field.suffix}`.trim();
+  return html`<p class="error" role="alert" id=${faultId(place)}>
+    ${words} ${counts === '' ? '' : `${counts} still counts.`}
+  </p>`;
+}

@@ -1,0 +1,65 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import { actionsCell, type CellHandlers, gridCell, type RowAction } from './grid-cell.ts';
+import type { GridEditor } from './grid-editor.ts';
+import { faultId } from './grid-faults.ts';
+import type { PlacedColumn } from './grid-header.ts';
+import { type GridPlace, isSamePlace } from './grid-keys.ts';
+import type { RowView, TableView } from './sheet-view.ts';
+
+/** What the rows of a grid show beside their values, and what they call. */
+export interface GridRowsView {
+  /** The one cell that Tab stops at. */
+  readonly place: GridPlace | undefined;
+  readonly editor: GridEditor;
+  readonly handlers: (place: GridPlace) => CellHandlers;
+  readonly act: (row: RowView, at: number, action: RowAction) => void;
+}
+
+/** The rows of a grid under `headers` heading rows; a row keeps its elements when it moves. */
+export function gridRows(
+  table: TableView,
+  columns: readonly PlacedColumn[],
+  headers: number,
+  view: GridRowsView,
+): unknown {
+  return repeat(
+    table.rows,
+    (row) => row.id,
+    (row, at) => html`<tr data-row=${row.id} aria-rowindex=${headers + at + 1}>
+      ${columns.map((column, index) => cell(row, column, index === 0, view))}
+      ${table.free ? actions(table, row, at, view) : nothing}
+    </tr>`,
+  );
+}
+
+function cell(
+  row: RowView,
+  { column, position }: PlacedColumn,
+  isRowHeader: boolean,
+  { place: current, editor, handlers }: GridRowsView,
+): TemplateResult {
+  const place = { row: row.id, column: column.name };
+  const field = row.fields[position - 1];
+  if (field === undefined) return html`<td></td>`;
+  const state = {
+    field,
+    label: `${row.label}, ${field.label}`,
+    position,
+    isRowHeader,
+    isCurrent: isSamePlace(current, place),
+    draft: editor.draftAt(place),
+    unread: editor.unreadAt(place),
+    faultId: faultId(place),
+  };
+  return gridCell(state, handlers(place));
+}
+
+function actions(table: TableView, row: RowView, at: number, view: GridRowsView): TemplateResult {
+  const last = table.rows.length - 1;
+  const state = (action: RowAction) => ({
+    isCurrent: isSamePlace(view.place, { row: row.id, column: action }),
+    isAllowed: (action !== 'row-up' || at > 0) && (action !== 'row-down' || at < last),
+  });
+  return actionsCell(row.label, table.columns.length + 1, state, (action) => view.act(row, at, action));
+}

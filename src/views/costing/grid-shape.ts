@@ -1,0 +1,38 @@
+import type { FieldView } from './field-view.ts';
+import { rowActions } from './grid-cell.ts';
+import { isEntry } from './grid-edit.ts';
+import type { PlacedColumn } from './grid-header.ts';
+import type { GridPlace, GridShape } from './grid-keys.ts';
+import type { TableView } from './sheet-view.ts';
+
+/** The columns that are shown: those of detail only when every column is asked for. */
+export function shownColumns(table: TableView, everyColumn: boolean): readonly PlacedColumn[] {
+  return table.columns.flatMap((column, at) => (column.detail && !everyColumn ? [] : [{ column, position: at + 1 }]));
+}
+
+/** Every place of a table's grid; the actions of its rows are places too. */
+export function gridShape(table: TableView | undefined, everyColumn: boolean): GridShape {
+  if (table === undefined) return { rows: [], columns: [] };
+  const columns = shownColumns(table, everyColumn).map(({ column }) => column.name);
+  return { rows: table.rows.map(({ id }) => id), columns: table.free ? [...columns, ...rowActions] : columns };
+}
+
+/** The value at a place; undefined at a row's actions. */
+export function fieldAt(table: TableView | undefined, place: GridPlace | undefined): FieldView | undefined {
+  return table?.rows.find(({ id }) => id === place?.row)?.fields.find(({ name }) => name === place?.column);
+}
+
+/** Whether something may be entered at a place. */
+export function takesEntry(table: TableView | undefined, place: GridPlace): boolean {
+  const field = fieldAt(table, place);
+  return field !== undefined && isEntry(field);
+}
+
+/** The place that an element of a grid stands at. */
+export function placeOf(target: EventTarget | null): GridPlace | undefined {
+  if (!(target instanceof Element)) return undefined;
+  const cell = target.closest<HTMLElement>('[data-column]');
+  const row = target.closest<HTMLElement>('[data-row]')?.dataset.row;
+  const column = cell?.dataset.column;
+  return row === undefined || column === undefined ? undefined : { row, column };
+}

@@ -1,0 +1,56 @@
+import { css, html, LitElement, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { shownLine, wholePrice } from '../parts/shown-line.ts';
+import type { BoardOption } from './board-view.ts';
+
+/** The results an owner never loses sight of: price, price a square foot, gross, net and paid hours of each option. */
+@customElement('result-bar')
+export class ResultBar extends LitElement {
+  static override styles = css`
+    :host {
+      position: fixed;
+      inset: auto 0 0;
+      z-index: 1;
+      display: flex;
+      justify-content: center;
+      gap: 0.25rem 3rem;
+      padding: 0.5rem 1rem;
+      background: var(--paper);
+      border-top: 1px solid var(--rule);
+    }
+
+    div {
+      white-space: nowrap;
+      overflow: hidden;
+      text-overflow: ellipsis;
+    }
+
+    strong {
+      color: var(--resin);
+      font-size: var(--large);
+    }
+
+    @media (max-width: 52rem) {
+      :host {
+        display: none;
+      }
+    }
+  `;
+
+  @property({ attribute: false }) options: readonly BoardOption[] = [];
+
+  override render(): TemplateResult {
+    return html`${this.options.map(
+      ({ title, results }) => html`<div>
+        ${title} <strong>${wholePrice(results)}</strong> · ${shownLine(results, 'price_per_sqft')} · gross ${shownLine(results, 'gross_margin')} · net
+        ${shownLine(results, 'net_margin')} · ${shownLine(results, 'paid_hours')} paid
+      </div>`,
+    )}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'result-bar': ResultBar;
+  }
+}

@@ -1,0 +1,236 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { sharedStyles } from '../parts/shared.styles.ts';
+import { send } from '../parts/sheet-events.ts';
+import type { EntryDetail } from '../parts/typed-entry.ts';
+import './field-line.ts';
+import type { FieldView } from './field-view.ts';
+import { actionWords, type RowAction, rowActions } from './grid-cell.ts';
+import { isEntry } from './grid-edit.ts';
+import type { RowView, TableView } from './sheet-view.ts';
+import { mayGoBack } from './standing-words.ts';
+
+/**
+ * A row of a table on a phone: its name and its three telling numbers, opening to a form with every column.
+ *
+ * @fires cell-entered, cell-reset, row-moved, row-removed, why-asked
+ */
+@customElement('row-card')
+export class RowCard extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+        border-bottom: 1px solid var(--rule);
+      }
+
+      .head {
+        display: block;
+        width: 100%;
+        min-height: 2.75rem;
+        padding: 0.5rem 0;
+        text-align: left;
+      }
+
+      .name {
+        display: flex;
+        justify-content: space-between;
+        gap: 0.5rem;
+        font-weight: 600;
+      }
+
+      .sign {
+        color: var(--ink-light);
+      }
+
+      .telling {
+        display: grid;
+        grid-template-columns: repeat(3, minmax(0, 1fr));
+        gap: 0.5rem;
+        padding-top: 0.125rem;
+      }
+
+      .number {
+        display: block;
+        overflow-wrap: anywhere;
+      }
+
+      .caption,
+      .unit {
+        color: var(--ink-light);
+        font-size: var(--small);
+      }
+
+      .caption {
+        display: block;
+        line-height: 1.2;
+      }
+
+      .mark {
+        color: var(--resin);
+        font-size: 0.75rem;
+      }
+
+      .failed {
+        color: var(--stop);
+      }
+
+      .form {
+        padding: 0 0 0.5rem 0.75rem;
+        border-left: 2px solid var(--hairline);
+      }
+
+      h5 {
+        margin: 0.75rem 0 0;
+        font-size: var(--small);
+        font-weight: 600;
+        color: var(--ink-light);
+      }
+
+      .actions {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.5rem;
+        padding-top: 0.75rem;
+      }
+
+      .actions button {
+        font-size: var(--small);
+      }
+
+      .actions button[aria-disabled='true'] {
+        color: var(--ink-light);
+        border-color: var(--hairline);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) table: TableView | undefined;
+  @property({ attribute: false }) row: RowView | undefined;
+  /** Its place among the rows, counted from 0. */
+  @property({ type: Number }) at = 0;
+  /** Refusals by `table.row.column`. */
+  @property({ attribute: false }) refusals: ReadonlyMap<string, string> = new Map();
+
+  @state() private isOpen = false;
+
+  private isUnfolding = false;
+
+  override render(): TemplateResult | typeof nothing {
+    const { table, row } = this;
+    if (table === undefined || row === undefined) return nothing;
+    const sign = this.isOpen ? '▴' : '▾';
+    return html`
+      <button class="head" type="button" aria-expanded=${this.isOpen ? 'true' : 'false'} @click=${() => this.toggle()}>
+        <span class="name">
+          <span>${row.label}${row.fields.some(mayGoBack) ? this.mark() : nothing}</span>
+          <span class="sign" aria-hidden="true">${sign}</span>
+        </span>
+        <span class="telling">${tellingFields(table, row).map(tellingNumber)}</span>
+      </button>
+      ${this.isOpen ? this.form(table, row) : nothing}
+    `;
+  }
+
+  /** Opens the card and brings focus to its first entry. */
+  unfold(): void {
+    this.isOpen = true;
+    this.isUnfolding = true;
+    this.requestUpdate();
+  }
+
+  protected override updated(): void {
+    if (!this.isUnfolding) return;
+    this.isUnfolding = false;
+    const lines = [...this.renderRoot.querySelectorAll('field-line')];
+    lines.find(({ field }) => field !== undefined && isEntry(field))?.focus();
+  }
+
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>('.head')?.focus();
+  }
+
+  /** The control within it that has focus. */
+  focusedControl(): HTMLElement | undefined {
+    const active = this.shadowRoot?.activeElement;
+    return active instanceof HTMLElement ? active : undefined;
+  }
+
+  private toggle(): void {
+    this.isOpen = !this.isOpen;
+  }
+
+  private mark(): TemplateResult {
+    return html` <span class="mark" title="something is changed"
+      ><span aria-hidden="true">◆</span><span class="hidden">something is changed</span></span
+    >`;
+  }
+
+  private form(table: TableView, row: RowView): TemplateResult {
+    const columns = table.columns.map((column, at) => ({ column, field: row.fields[at] }));
+    return html`<div class="form">
+      ${columns.map(({ column, field }, at) => {
+        if (field === undefined || isRowName(field, row, at)) return nothing;
+        const isNewGroup = column.group !== '' && column.group !== columns[at - 1]?.column.group;
+        return html`${isNewGroup ? html`<h5>${column.group}</h5>` : nothing} ${this.line(table, row, field)}`;
+      })}
+      ${table.free ? this.actions(table, row) : nothing}
+    </div>`;
+  }
+
+  private line(table: TableView, row: RowView, field: FieldView): TemplateResult {
+    const place = { table: table.name, row: row.id, column: field.name };
+    return html`<field-line
+      .field=${field}
+      label="${row.label}, ${field.label}"
+      refusal=${this.refusals.get(`${table.name}.${row.id}.${field.name}`) ?? ''}
+      @entered=${(event: CustomEvent<EntryDetail>) => send(this, 'cell-entered', { ...place, ...event.detail })}
+      @went-back=${() => send(this, 'cell-reset', place)}
+    ></field-line>`;
+  }
+
+  private actions(table: TableView, row: RowView): TemplateResult {
+    const last = table.rows.length - 1;
+    return html`<div class="actions">
+      ${rowActions.map((action) => {
+        const isAllowed = (action !== 'row-up' || this.at > 0) && (action !== 'row-down' || this.at < last);
+        return html`<button
+          class="plain"
+          type="button"
+          aria-disabled=${isAllowed ? 'false' : 'true'}
+          aria-label="${actionWords[action]}: ${row.label}"
+          @click=${() => isAllowed && this.act(table, row, action)}
+        >
+          ${actionWords[action]}
+        </button>`;
+      })}
+    </div>`;
+  }
+
+  private act(table: TableView, row: RowView, action: RowAction): void {
+    if (action === 'row-away') send(this, 'row-removed', { table: table.name, row: row.id });
+    else send(this, 'row-moved', { table: table.name, row: row.id, to: this.at + (action === 'row-up' ? -1 : 1) });
+  }
+}
+
+function tellingFields(table: TableView, row: RowView): readonly FieldView[] {
+  return row.fields.filter(({ name }) => table.telling.includes(name));
+}
+
+function tellingNumber(field: FieldView): TemplateResult {
+  return html`<span class="number ${field.failed ? 'failed' : ''}"
+    ><span class="caption">${field.label}</span>${field.shown} <span class="unit">${field.suffix}</span></span
+  >`;
+}
+
+/** The first column, where it only says the row's name again. */
+function isRowName(field: FieldView, row: RowView, at: number): boolean {
+  return at === 0 && field.kind === 'result' && field.shown === row.label;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'row-card': RowCard;
+  }
+}

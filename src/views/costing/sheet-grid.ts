@@ -1,0 +1,296 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { sharedStyles } from '../parts/shared.styles.ts';
+import { send } from '../parts/sheet-events.ts';
+import { insertAtCaret, signKeys, signKeysStyles } from '../parts/sign-keys.ts';
+import type { EntryDetail } from '../parts/typed-entry.ts';
+import { cellNote } from './cell-note.ts';
+import type { FieldView } from './field-view.ts';
+import type { CellHandlers, RowAction } from './grid-cell.ts';
+import { actionAfterKey, type CellAction, draftOf, echoOf } from './grid-edit.ts';
+import { GridEditor } from './grid-editor.ts';
+import { gridFaults } from './grid-faults.ts';
+import { type FocusPull, focusCell, isControl } from './grid-focus.ts';
+import { columnGroups, headerRows } from './grid-header.ts';
+import { type GridPlace, type GridShape, nextPlace, placeAfterKey, placeKept } from './grid-keys.ts';
+import { gridRows } from './grid-rows.ts';
+import { fieldAt, gridShape, placeOf, shownColumns, takesEntry } from './grid-shape.ts';
+import { sheetGridStyles } from './sheet-grid.styles.ts';
+import type { RowView, TableView } from './sheet-view.ts';
+import { mayGoBack } from './standing-words.ts';
+
+/**
+ * A table of a sheet as a grid: one tab stop, keys move between its cells, and a sentence under it tells how the cell
+ * with focus stands, with the way back.
+ *
+ * @slot actions - what may be done with the table as a whole, beside that sentence
+ * @fires cell-entered, cell-reset, row-moved, row-removed, why-asked
+ * @fires emptied - its last row went while it held focus
+ */
+@customElement('sheet-grid')
+export class SheetGrid extends LitElement {
+  static override styles = [sharedStyles, signKeysStyles, sheetGridStyles];
+
+  @property({ attribute: false }) table: TableView | undefined;
+  @property({ type: Boolean }) everyColumn = false;
+  /** Refusals by `table.row.column`. */
+  @property({ attribute: false }) refusals: ReadonlyMap<string, string> = new Map();
+
+  /** The one cell that Tab stops at. */
+  @state() private place: GridPlace | undefined;
+  @state() private isActive = false;
+
+  private shape: GridShape = { rows: [], columns: [] };
+  private hadFocus = false;
+  /** What the next repaint does with focus. */
+  private pull: FocusPull | 'none' = 'none';
+  private readonly editor = new GridEditor(
+    () => this.requestUpdate(),
+    (place, detail) => this.enter(place, detail),
+  );
+
+  /** Brings focus to the first entry of a row. */
+  focusRow(row: string): void {
+    const { columns } = this.shape;
+    const column = columns.find((name) => takesEntry(this.table, { row, column: name }));
+    this.go({ row, column: column ?? columns[0] ?? '' });
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    this.hadFocus = this.holdsFocus();
+    const earlier = changed.get('table');
+    if (earlier !== undefined && earlier.name !== this.table?.name) this.editor.reset();
+    const shape = gridShape(this.table, this.everyColumn);
+    this.place = placeKept(this.place, this.shape, shape);
+    this.shape = shape;
+    if (changed.has('refusals') && this.table) this.editor.keepRefused(this.table.name, this.refusals);
+  }
+
+  override render(): TemplateResult | typeof nothing {
+    const { table } = this;
+    if (table === undefined) return nothing;
+    const columns = shownColumns(table, this.everyColumn);
+    const headers = columnGroups(columns.map(({ column }) => column)).length === 0 ? 1 : 2;
+    const total = table.columns.length + (table.free ? 1 : 0);
+    return html`<div @focusin=${this.onFocusIn} @focusout=${this.onFocusOut}>
+      <div class="frame">
+        <table
+          role="grid"
+          aria-rowcount=${headers + table.rows.length}
+          aria-colcount=${total}
+          @keydown=${this.onKey}
+          @click=${this.onClick}
+        >
+          <caption><span class="title">${table.title}</span></caption>
+          <thead>${headerRows(columns, total, table.free)}</thead>
+          <tbody>
+            ${gridRows(table, columns, headers, {
+              place: this.place,
+              editor: this.editor,
+              handlers: (place) => this.handlers(place),
+              act: (row, at, action) => this.act(table, row, at, action),
+            })}
+          </tbody>
+        </table>
+        ${table.rows.length === 0 ? html`<p class="light">No rows: nothing of this is on the job.</p>` : nothing}
+      </div>
+      ${gridFaults(table, this.editor.unread, this.refusals)}
+      <div class="under">
+        <div class="note" id="note">${this.isActive ? this.note(table) : nothing}</div>
+        <slot name="actions"></slot>
+      </div>
+    </div>`;
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    const lost = this.hadFocus && !this.holdsFocus() ? 'cell' : 'none';
+    const pull = this.pull === 'none' ? lost : this.pull;
+    this.pull = 'none';
+    if (pull !== 'none') this.focusPlace(pull);
+    // A number that grew may have pushed its own cell out of sight.
+    if (changed.has('table')) this.shadowRoot?.activeElement?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }
+
+  private handlers(place: GridPlace): CellHandlers {
+    return {
+      draftChanged: (draft) => this.editor.begin(place, draft),
+      draftChosen: (draft) => {
+        this.editor.begin(place, draft);
+        this.editor.finish(fieldAt(this.table, place));
+        this.pull = 'cell';
+      },
+      left: () => {
+        // A window that loses focus gives it back to the field.
+        if (this.editor.draftAt(place) !== undefined && document.hasFocus())
+          this.editor.finish(fieldAt(this.table, place));
+      },
+      toggled: (isOn) => this.enter(place, { value: isOn ? 1 : 0 }),
+    };
+  }
+
+  private note(table: TableView): TemplateResult | typeof nothing {
+    const { place } = this;
+    const field = fieldAt(table, place);
+    const row = table.rows.find(({ id }) => id === place?.row);
+    if (place === undefined || field === undefined || row === undefined) return nothing;
+    const sign = (text: string): void => {
+      const editor = this.shadowRoot?.activeElement;
+      if (editor instanceof HTMLInputElement) insertAtCaret(editor, text);
+    };
+    const isTyping = this.editor.edit !== undefined && field.kind !== 'choice';
+    return html`${cellNote(field, `${row.label}, ${field.label}`, echoOf(this.editor.edit, field), {
+      back: () => this.goBack(place, field),
+      typeOver: () => this.start(place, field),
+      answer: (value) => this.enter(place, { value }),
+      askWhy: () => this.ask(field),
+    })}${isTyping ? signKeys(field.unit, sign) : nothing}`;
+  }
+
+  private readonly onFocusIn = ({ target }: FocusEvent): void => {
+    this.isActive = true;
+    this.place = placeOf(target) ?? this.place;
+  };
+
+  private readonly onFocusOut = ({ currentTarget, relatedTarget }: FocusEvent): void => {
+    const isWithin =
+      currentTarget instanceof Node && relatedTarget instanceof Node && currentTarget.contains(relatedTarget);
+    if (!isWithin) this.isActive = false;
+  };
+
+  private readonly onClick = ({ target }: MouseEvent): void => {
+    const place = placeOf(target);
+    const field = fieldAt(this.table, place);
+    if (place === undefined || field === undefined || isControl(target)) return;
+    this.place = place;
+    if (field.kind === 'number' || field.kind === 'choice') this.start(place, field);
+    else this.ask(field);
+  };
+
+  private readonly onKey = (event: KeyboardEvent): void => {
+    const place = placeOf(event.target);
+    if (place === undefined || event.isComposing) return;
+    if (this.editor.edit !== undefined) {
+      this.onEditorKey(event, place);
+      return;
+    }
+    const next = placeAfterKey(place, event, this.shape);
+    if (next !== undefined) {
+      event.preventDefault();
+      this.go(next);
+      return;
+    }
+    const field = fieldAt(this.table, place);
+    const action = field && actionAfterKey(event, field);
+    if (field === undefined || action === undefined) return;
+    event.preventDefault();
+    this.perform(action, place, field);
+  };
+
+  private perform(action: CellAction, place: GridPlace, field: FieldView): void {
+    switch (action.kind) {
+      case 'edit':
+        this.start(place, field);
+        break;
+      case 'type':
+        this.start(place, field, action.text);
+        break;
+      case 'toggle':
+        this.enter(place, { value: field.typed === '1' ? 0 : 1 });
+        break;
+      case 'ask why':
+        this.ask(field);
+        break;
+      case 'go back':
+        this.goBack(place, field);
+        break;
+      case 'drop':
+        this.editor.drop(place);
+        break;
+      case 'stay':
+        break;
+      default:
+        action satisfies never;
+    }
+  }
+
+  /** Enter takes the text, Escape gives back the value, Tab goes on to the next entry, the arrows to the next row. */
+  private onEditorKey(event: KeyboardEvent, place: GridPlace): void {
+    const field = fieldAt(this.table, place);
+    switch (event.key) {
+      case 'Escape':
+        this.editor.stop();
+        this.editor.drop(place);
+        this.pull = 'cell';
+        break;
+      case 'Enter':
+        if (this.editor.finish(field)) this.pull = 'cell';
+        else if (field !== undefined) this.start(place, field);
+        break;
+      case 'Tab': {
+        const next = nextPlace(place, event.shiftKey ? -1 : 1, this.shape, (near) => takesEntry(this.table, near));
+        this.editor.finish(field);
+        this.go(next ?? place);
+        // Without a next entry the key leads out of the table.
+        if (next === undefined) return;
+        break;
+      }
+      case 'ArrowUp':
+      case 'ArrowDown':
+        if (field?.kind === 'choice') return;
+        this.editor.finish(field);
+        this.go(placeAfterKey(place, event, this.shape) ?? place);
+        break;
+      default:
+        return;
+    }
+    event.preventDefault();
+  }
+
+  private go(place: GridPlace): void {
+    this.place = place;
+    this.pull = 'cell';
+    this.requestUpdate();
+  }
+
+  /** Begins to edit: with all of what stands, or with the first character of another text. */
+  private start(place: GridPlace, field: FieldView, text?: string): void {
+    this.place = place;
+    this.pull = text === undefined ? 'whole text' : 'end of text';
+    this.editor.begin(place, text ?? draftOf(field, this.editor.unreadAt(place)));
+  }
+
+  private enter(place: GridPlace, detail: EntryDetail): void {
+    if (this.table) send(this, 'cell-entered', { table: this.table.name, ...place, ...detail });
+  }
+
+  private goBack(place: GridPlace, field: FieldView): void {
+    this.editor.drop(place);
+    if (this.table && mayGoBack(field)) send(this, 'cell-reset', { table: this.table.name, ...place });
+    this.go(place);
+  }
+
+  private ask({ cell }: FieldView): void {
+    if (cell !== undefined) send(this, 'why-asked', { cell });
+  }
+
+  private act(table: TableView, row: RowView, at: number, action: RowAction): void {
+    this.go({ row: row.id, column: action });
+    if (action === 'row-away') send(this, 'row-removed', { table: table.name, row: row.id });
+    else send(this, 'row-moved', { table: table.name, row: row.id, to: action === 'row-up' ? at - 1 : at + 1 });
+  }
+
+  private holdsFocus(): boolean {
+    return (this.shadowRoot?.activeElement ?? null) !== null;
+  }
+
+  private focusPlace(pull: FocusPull): void {
+    if (this.place === undefined) this.dispatchEvent(new CustomEvent('emptied'));
+    else focusCell(this.renderRoot, this.place, pull);
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'sheet-grid': SheetGrid;
+  }
+}

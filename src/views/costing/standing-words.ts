@@ -1,0 +1,40 @@
+import type { FieldView } from './field-view.ts';
+
+/** How a value stands beside our standard: “changed from our 5 %”, “typed over the formula”. */
+export function standingWords(field: FieldView): string {
+  switch (field.standing) {
+    case 'changed':
+      return field.standard === '' ? 'changed' : `changed from our ${field.standard}`;
+    case 'departed':
+      return field.worked === '' ? 'typed over the formula' : `typed over the formula, which gives ${field.worked}`;
+    case 'unchecked':
+      return 'our standard, not checked yet';
+    case 'worked out':
+      return 'worked out';
+    default:
+      return field.standing satisfies never;
+  }
+}
+
+/** Whether there is a way back to what stood before. */
+export function mayGoBack({ standing }: FieldView): boolean {
+  return standing === 'changed' || standing === 'departed';
+}
+
+/** Where the way back leads. */
+export function backWords(field: FieldView): string {
+  if (field.standing === 'departed') return 'back to the formula';
+  return field.standard === '' ? 'back' : `back to ${field.standard}`;
+}
+
+/** What is usual and what may be entered: “Usually 3 to 8 %, likely 5 %. 0 to 100 % may be entered.” */
+export function boundsWords({ range, limits }: FieldView): string {
+  const usual = range === '' ? [] : [`Usually ${range}.`];
+  const allowed = limits === '' ? [] : [`${limits} may be entered.`];
+  return [...usual, ...allowed].join(' ');
+}
+
+/** How it was typed, where that says more than the number shown: `22' 6"`. */
+export function typedWords({ kind, typed, unit }: FieldView): string {
+  return kind === 'number' && unit.text !== 'date' && /[^\d.−-]/.test(typed) ? `typed as ${typed}` : '';
+}

@@ -1,0 +1,23 @@
+import { lineValue, type OptionResults } from '../../quote/option-results.ts';
+import { formatQuantity } from '../../units/format.ts';
+import { one } from '../../units/unit.ts';
+
+/** A line's value with its unit; a dash for what cannot be worked out. */
+export function shownLine(results: OptionResults, name: string): string {
+  const cell = results.option.plan.lines.get(name);
+  const planned = cell === undefined ? undefined : results.option.plan.cells[cell];
+  if (cell === undefined || planned === undefined) return '';
+  const value = results.read(cell);
+  return typeof value === 'number' && planned.type.kind === 'number' ? formatQuantity(value, planned.type.unit) : '–';
+}
+
+/** $4,250; cents only where there are some. */
+export function wholeDollars(amount: number): string {
+  return `$${formatQuantity(amount, one, { digits: Number.isInteger(amount) ? 0 : 2 })}`;
+}
+
+/** An option's price, or that it is incomplete. */
+export function wholePrice(results: OptionResults): string {
+  const price = lineValue(results, 'price');
+  return typeof price === 'number' ? wholeDollars(price) : 'incomplete';
+}

@@ -1,0 +1,41 @@
+import { answersOf, asksOf, standingAnswer } from '../../quote/asks.ts';
+import type { OptionResults } from '../../quote/option-results.ts';
+import type { SheetEntries } from '../../quote/quote-document.ts';
+import type { Ask, Layer } from '../../template/sheet-schema.ts';
+import { type FieldView, fieldView } from '../costing/field-view.ts';
+
+/** A question with its answers and the one in force. */
+export interface AskAnswers {
+  readonly ask: Ask;
+  readonly answers: readonly string[];
+  readonly standing: number | undefined;
+  /** Of a question for numbers. */
+  readonly fields: readonly FieldView[];
+}
+
+export function answersIn(results: OptionResults, layer: Layer, entries: SheetEntries): AskAnswers[] {
+  return asksOf(results, layer).map((ask) => ({
+    ask,
+    answers: answersOf(ask),
+    standing: standingAnswer(ask, results),
+    fields: ask.kind === 'fields' ? ask.lines.flatMap((name) => fieldOf(name, results, entries) ?? []) : [],
+  }));
+}
+
+function fieldOf(name: string, results: OptionResults, entries: SheetEntries): FieldView | undefined {
+  const line = results.stack.lines.get(name);
+  const cell = results.option.plan.lines.get(name);
+  if (line === undefined || cell === undefined || line.definition.kind !== 'entry') return undefined;
+  const standard = typeof line.definition.value === 'number' ? line.definition.value : undefined;
+  return fieldView({
+    definition: line.definition,
+    type: line.type,
+    value: results.read(cell),
+    cell,
+    stored: entries.lines[name],
+    standard,
+    ownFormula: false,
+    worked: undefined,
+    productNames: new Map(),
+  });
+}

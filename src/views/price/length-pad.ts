@@ -1,0 +1,116 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { readTyped } from '../../units/typed-number.ts';
+import { parseUnit } from '../../units/unit.ts';
+import { sharedStyles } from '../parts/shared.styles.ts';
+import { lengthPadStyles } from './length-pad.styles.ts';
+
+/** Two sides of an area, with what was typed for each. */
+export interface MeasuredSides {
+  readonly length: { readonly value: number; readonly typed: string };
+  readonly width: { readonly value: number; readonly typed: string };
+}
+
+type Side = 'length' | 'width';
+
+const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '0'] as const;
+/**
+ * Big keys for two sides in feet and inches, for one hand in a garage. The phone's own keyboard stays away; a keyboard
+ * types into it all the same.
+ *
+ * @fires measured - both sides read
+ */
+@customElement('length-pad')
+export class LengthPad extends LitElement {
+  static override styles = [sharedStyles, lengthPadStyles];
+
+  @property() heading = 'Measure';
+
+  @state() private texts: Readonly<Record<Side, string>> = { length: '', width: '' };
+  @state() private side: Side = 'length';
+  @state() private fault = '';
+
+  @query('dialog') private readonly dialog: HTMLDialogElement | null | undefined;
+
+  /** Shows the pad; the sides start empty, so that a digit starts a new measure. */
+  open(): void {
+    this.texts = { length: '', width: '' };
+    this.side = 'length';
+    this.fault = '';
+    this.dialog?.showModal();
+  }
+
+  override render(): TemplateResult {
+    return html`<dialog aria-labelledby="heading" @keydown=${this.onKeyboard}>
+      <h2 id="heading">${this.heading}</h2>
+      <div class="sides">${this.sideButton('length', 'Length')} ${this.sideButton('width', 'Width')}</div>
+      ${this.fault === '' ? nothing : html`<p class="error" role="alert">${this.fault}</p>`}
+      <div class="keys">
+        ${keys.slice(0, 3).map((key) => this.key(key, key))} ${this.key("'", 'ft')} ${keys.slice(3, 6).map((key) => this.key(key, key))}
+        ${this.key('"', 'in')} ${keys.slice(6, 9).map((key) => this.key(key, key))} ${this.key(' 1/2', '½')}
+        <button type="button" @click=${this.rubOut} aria-label="Rub out">⌫</button>
+        ${this.key('0', '0')}
+        <button class="done" type="button" @click=${this.onNext}>${this.side === 'length' ? 'Width next' : 'Done'}</button>
+        <button class="wide" type="button" @click=${() => this.dialog?.close()}>Leave as it was</button>
+      </div>
+    </dialog>`;
+  }
+
+  private sideButton(side: Side, name: string): TemplateResult {
+    return html`<button class="side" type="button" aria-pressed=${this.side === side ? 'true' : 'false'} @click=${() => this.turnTo(side)}>
+      <small>${name}</small>${this.texts[side] === '' ? '–' : this.texts[side]}
+    </button>`;
+  }
+
+  private key(text: string, label: string): TemplateResult {
+    return html`<button type="button" @click=${() => this.type(text)}>${label}</button>`;
+  }
+
+  private turnTo(side: Side): void {
+    this.side = side;
+  }
+
+  private type(text: string): void {
+    this.texts = { ...this.texts, [this.side]: this.texts[this.side] + text };
+    this.fault = '';
+  }
+
+  private rubOut(): void {
+    this.texts = { ...this.texts, [this.side]: this.texts[this.side].slice(0, -1) };
+  }
+
+  private onKeyboard(event: KeyboardEvent): void {
+    if (/^[\d'" ./-]$/.test(event.key)) this.type(event.key);
+    else if (event.key === 'Backspace') this.rubOut();
+    else if (event.key === 'Enter' && event.target === this.dialog) this.onNext();
+    else return;
+    event.preventDefault();
+  }
+
+  private onNext(): void {
+    if (this.side === 'length' && this.texts.width === '') {
+      this.side = 'width';
+      return;
+    }
+    const [length, width] = [this.read('length'), this.read('width')];
+    if (length === undefined || width === undefined) return;
+    this.dialog?.close();
+    this.dispatchEvent(new CustomEvent<MeasuredSides>('measured', { detail: { length, width } }));
+  }
+
+  private read(side: Side): { value: number; typed: string } | undefined {
+    const unit = parseUnit('ft');
+    const typed = this.texts[side];
+    const read = unit.kind === 'unit' ? readTyped(typed, unit.unit) : unit;
+    if (read.kind === 'number' && read.value > 0) return { value: read.value, typed };
+    this.side = side;
+    this.fault = `${side === 'length' ? 'Length' : 'Width'}: ${read.kind === 'fault' ? read.reason : 'more than 0 is wanted.'}`;
+    return undefined;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'length-pad': LengthPad;
+  }
+}

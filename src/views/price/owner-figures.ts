@@ -1,0 +1,24 @@
+import { lineValue, type OptionResults } from '../../quote/option-results.ts';
+import { formatQuantity } from '../../units/format.ts';
+import { one } from '../../units/unit.ts';
+
+/** What an owner looks at beside a price, dollars first and points second. */
+export function ownerFigures(results: OptionResults): { readonly label: string; readonly value: string }[] {
+  return [
+    'gross_profit',
+    'gross_margin',
+    'contribution_per_crew_day',
+    'above_walk_away',
+    'profit',
+    'net_margin',
+  ].flatMap((name) => {
+    const line = results.stack.lines.get(name);
+    if (line === undefined) return [];
+    const value = lineValue(results, name);
+    const shown =
+      typeof value === 'number'
+        ? formatQuantity(value, line.type.kind === 'number' ? line.type.unit : one)
+        : 'incomplete';
+    return [{ label: line.definition.label, value: shown }];
+  });
+}

@@ -1,0 +1,206 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { answerEdit, asksOf } from '../../quote/asks.ts';
+import type { Edit } from '../../quote/edit.ts';
+import type { SheetPlace } from '../../quote/quote-document.ts';
+import type { QuoteSession } from '../../session/quote-session.ts';
+import { newRowEdit } from '../costing/new-row.ts';
+import { sharedStyles } from '../parts/shared.styles.ts';
+import type { AnswerGiven, NumberGiven } from './ask-group.ts';
+import './ask-group.ts';
+import './length-pad.ts';
+import type { LengthPad, MeasuredSides } from './length-pad.ts';
+import { ownerFigures } from './owner-figures.ts';
+import { priceFaceStyles } from './price-face.styles.ts';
+import { type NamedResults, type PricedOption, type PriceView, priceView } from './price-view.ts';
+
+/** A system that may be priced as an option. */
+export interface OfferedSystem {
+  readonly id: string;
+  readonly title: string;
+  /** The option that is this system, if it is in the quote. */
+  readonly option: string | undefined;
+}
+
+const floor: SheetPlace = { kind: 'floor' };
+
+/**
+ * Price: a few questions and big answers, for the garage. A customer may look at all of it; the owner's figures show only
+ * while the owner's view is on.
+ *
+ * @fires edit - a change to the quote
+ * @fires system-wanted - an offered system to add or take away
+ */
+@customElement('price-face')
+export class PriceFace extends LitElement {
+  static override styles = [sharedStyles, priceFaceStyles];
+
+  @property({ attribute: false }) session: QuoteSession | undefined;
+  @property({ attribute: false }) systems: readonly OfferedSystem[] = [];
+  @property({ type: Boolean }) owner = false;
+
+  @state() private measured = '';
+
+  @query('length-pad') private readonly pad: LengthPad | null | undefined;
+
+  private unsubscribe: (() => void) | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.unsubscribe = this.session?.subscribe(() => this.requestUpdate());
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.unsubscribe?.();
+  }
+
+  override render(): TemplateResult | typeof nothing {
+    const { session } = this;
+    if (session === undefined) return nothing;
+    const options = this.options(session);
+    const view = priceView(session.quote, options);
+    return html`<main class="columns">
+        <div>
+          ${this.measure(view)}
+          <section aria-labelledby="slab">
+            <h2 id="slab">Slab and joints</h2>
+            <ask-group
+              .questions=${view.questions.filter(({ ask }) => ask.kind !== 'sizes')}
+              @answered=${(event: CustomEvent<AnswerGiven>) => this.answer(event.detail, floor)}
+              @number-given=${(event: CustomEvent<NumberGiven>) => this.give(event.detail)}
+            ></ask-group>
+          </section>
+          ${this.offered()}
+        </div>
+        <div class="prices" aria-live="polite">
+          ${view.options.map((option, at) => this.priced(option, options[at]))}
+        </div>
+      </main>
+      <length-pad heading="Measure" @measured=${(event: CustomEvent<MeasuredSides>) => this.onMeasured(event.detail)}></length-pad>`;
+  }
+
+  private options(session: QuoteSession): NamedResults[] {
+    return session.quote.options.flatMap(({ id, title }) => {
+      const results = session.results(id);
+      return results === undefined ? [] : [{ id, title, results }];
+    });
+  }
+
+  private measure(view: PriceView): TemplateResult {
+    return html`<section aria-labelledby="measure">
+      <h2 id="measure">Measure · ${view.floor}</h2>
+      <ul class="areas">
+        ${view.areas.map(
+          ({ row, label, sides, area }) => html`<li>
+            <button class="area" type="button" @click=${() => this.openPad(row)}>
+              <span>${label}</span><span class="sides">${sides}</span><span>${area}</span>
+            </button>
+            ${
+              view.areas.length > 1
+                ? html`<button
+                  class="away"
+                  type="button"
+                  aria-label="Take away ${label}"
+                  @click=${() => this.send({ kind: 'removeRow', sheet: floor, table: 'areas', row })}
+                >
+                  ✕
+                </button>`
+                : nothing
+            }
+          </li>`,
+        )}
+      </ul>
+      <ask-group
+        .questions=${view.questions.filter(({ ask }) => ask.kind === 'sizes')}
+        @answered=${(event: CustomEvent<AnswerGiven>) => this.answer(event.detail, floor)}
+      ></ask-group>
+      <button class="plain" type="button" @click=${() => this.addArea()}>Add an area</button>
+    </section>`;
+  }
+
+  private offered(): TemplateResult {
+    return html`<section aria-labelledby="systems">
+      <h2 id="systems">Systems</h2>
+      <div class="systems">
+        ${this.systems.map(
+          ({ id, title, option }) => html`<button
+            type="button"
+            aria-pressed=${option === undefined ? 'false' : 'true'}
+            @click=${() => this.dispatchEvent(new CustomEvent<string>('system-wanted', { detail: id }))}
+          >
+            ${title}
+          </button>`,
+        )}
+      </div>
+    </section>`;
+  }
+
+  private priced(option: PricedOption, named: NamedResults | undefined): TemplateResult {
+    return html`<section aria-label=${option.title}>
+      <h2>${option.title}</h2>
+      <p class="price">${option.price === '' ? 'incomplete' : option.price}</p>
+      <p class="days">${option.days}</p>
+      ${option.held.map((words) => html`<p class="held"><strong>Not to be given yet.</strong> ${words}</p>`)}
+      <ask-group
+        .questions=${option.extras}
+        @answered=${(event: CustomEvent<AnswerGiven>) => this.answer(event.detail, { kind: 'option', option: option.id })}
+      ></ask-group>
+      <ul class="included" aria-label="Included in ${option.title}">
+        ${option.included.map(({ text }) => html`<li>${text}</li>`)}
+      </ul>
+      ${
+        this.owner && named
+          ? html`<dl class="owner">${ownerFigures(named.results).map(({ label, value }) => html`<dt>${label}</dt><dd>${value}</dd>`)}</dl>`
+          : nothing
+      }
+    </section>`;
+  }
+
+  private answer({ ask: id, answer }: AnswerGiven, sheet: SheetPlace): void {
+    const { session } = this;
+    const option = sheet.kind === 'option' ? sheet.option : session?.quote.options[0]?.id;
+    const results = option === undefined ? undefined : session?.results(option);
+    const ask =
+      results && asksOf(results, sheet.kind === 'option' ? 'system' : 'floor').find((candidate) => candidate.id === id);
+    const edit = ask && answerEdit(ask, answer, sheet);
+    if (edit !== undefined) this.send(edit);
+  }
+
+  private give({ line, value, typed }: NumberGiven): void {
+    this.send({ kind: 'enterLine', sheet: floor, line, value: typed === undefined ? value : { value, typed } });
+  }
+
+  private openPad(row: string): void {
+    this.measured = row;
+    this.pad?.open();
+  }
+
+  private addArea(): void {
+    const results = this.session?.results(this.session.quote.options[0]?.id ?? '');
+    if (results === undefined) return;
+    const edit = newRowEdit(results, floor, 'areas');
+    this.send(edit);
+    if (edit.kind === 'addRow') this.openPad(edit.row);
+  }
+
+  private onMeasured({ length, width }: MeasuredSides): void {
+    const cell = (column: string, value: number | string | { value: number; typed: string }) =>
+      ({ kind: 'enterCell', sheet: floor, table: 'areas', row: this.measured, column, value }) as const;
+    this.send({
+      kind: 'several',
+      words: 'the measure',
+      edits: [cell('shape', 'rectangle'), cell('length', length), cell('width', width)],
+    });
+  }
+
+  private send(edit: Edit): void {
+    this.dispatchEvent(new CustomEvent<Edit>('edit', { detail: edit }));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'price-face': PriceFace;
+  }
+}

@@ -1,0 +1,107 @@
+import { lineValue, type OptionResults } from '../../quote/option-results.ts';
+import type { QuoteDocument } from '../../quote/quote-document.ts';
+import { type SaidText, saidTexts } from '../../quote/said-texts.ts';
+import { openChecks } from '../../quote/told-checks.ts';
+import { writeFeetInches } from '../../units/feet-inches.ts';
+import { formatQuantity } from '../../units/format.ts';
+import { one } from '../../units/unit.ts';
+import { shownLine, wholeDollars } from '../parts/shown-line.ts';
+import { type AskAnswers, answersIn } from './ask-answers.ts';
+
+/** What the Price face shows: nothing a customer may not see. */
+export interface PriceView {
+  readonly areas: readonly AreaView[];
+  readonly floor: string;
+  readonly questions: readonly AskAnswers[];
+  readonly options: readonly PricedOption[];
+}
+
+export interface AreaView {
+  readonly row: string;
+  readonly label: string;
+  /** Its sides, or its area where that is known. */
+  readonly sides: string;
+  readonly area: string;
+}
+
+export interface PricedOption {
+  readonly id: string;
+  readonly title: string;
+  /** Empty when it cannot be worked out. */
+  readonly price: string;
+  readonly days: string;
+  readonly included: readonly SaidText[];
+  readonly extras: readonly AskAnswers[];
+  /** What has to be seen to before the price is given, in words a customer may read. */
+  readonly held: readonly string[];
+}
+
+export interface NamedResults {
+  readonly id: string;
+  readonly title: string;
+  readonly results: OptionResults;
+}
+
+export function priceView(quote: QuoteDocument, options: readonly NamedResults[]): PriceView {
+  const [first] = options;
+  if (first === undefined) return { areas: [], floor: '', questions: [], options: [] };
+  return {
+    areas: areasOf(first.results),
+    floor: shownLine(first.results, 'floor_area'),
+    questions: answersIn(first.results, 'floor', quote.floor),
+    options: options.map((option) => pricedOption(option, quote)),
+  };
+}
+
+function pricedOption({ id, title, results }: NamedResults, quote: QuoteDocument): PricedOption {
+  const price = lineValue(results, 'price');
+  const entries = quote.options.find((option) => option.id === id)?.entries ?? { lines: {}, tables: {} };
+  return {
+    id,
+    title,
+    price: typeof price === 'number' ? wholeDollars(price) : '',
+    days: daysOf(results),
+    included: saidTexts(results, 'allowances'),
+    extras: answersIn(results, 'system', entries),
+    held: heldBack(results),
+  };
+}
+
+function daysOf(results: OptionResults): string {
+  const visits = shownLine(results, 'visits');
+  const walk = shownLine(results, 'walk_hours');
+  const drive = shownLine(results, 'drive_hours');
+  return `${visits} · walk on it no sooner than ${walk} after the last coat, drive no sooner than ${drive}`;
+}
+
+/** A stop on the floor is told as it is; any other may speak of money, so it only says that there is one. */
+function heldBack(results: OptionResults): string[] {
+  const stops = openChecks(results).filter((check) => check.severity === 'stop');
+  const spoken = stops
+    .filter((check) => check.layer === 'floor' && check.verdict === 'fails')
+    .map((check) => check.says);
+  const silent = stops.length > spoken.length ? ['This price needs a look from the office before it is given.'] : [];
+  return [...new Set([...spoken, ...silent])];
+}
+
+function areasOf(results: OptionResults): AreaView[] {
+  const table = results.option.plan.tables.get('areas');
+  const at = (column: string, row: number): number => {
+    const cell = table?.columns.get(column)?.[row];
+    const value = cell === undefined ? undefined : results.read(cell);
+    return typeof value === 'number' ? value : 0;
+  };
+  const shape = (row: number) => {
+    const cell = table?.columns.get('shape')?.[row];
+    return cell === undefined ? undefined : results.read(cell);
+  };
+  return (results.option.rows.get('areas') ?? []).map(({ id, label }, row) => ({
+    row: id,
+    label,
+    sides:
+      shape(row) === 'rectangle'
+        ? `${writeFeetInches(at('length', row))} × ${writeFeetInches(at('width', row))}`
+        : 'as known',
+    area: `${formatQuantity(at('area', row), one)} ft²`,
+  }));
+}

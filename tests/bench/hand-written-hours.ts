@@ -1,0 +1,129 @@
+import type { HandEntries, TaskEntry } from './hand-written-entries.ts';
+import { type HandFloor, known, roundUp } from './hand-written-floor.ts';
+
+interface Task {
+  readonly entry: TaskEntry;
+  readonly include: number;
+  readonly hours: number;
+}
+
+/** Paid hours, crew-days and visits from the task list, by the clock. */
+export function hoursByHand(entries: HandEntries, floor: HandFloor, grindRate: number) {
+  const tasks = [
+    ...preparationTasks(entries, floor, grindRate),
+    ...repairTasks(entries),
+    ...systemTasks(entries, floor),
+  ];
+  const { worked, clock, used } = byVisit(tasks, entries.releasedHours.length);
+  const { dayLength, shopTime, driveTime, halfDay } = entries;
+  const crew = entries.usualCrew + entries.crewExtra;
+  const onSiteDay = dayLength - shopTime - 2 * driveTime;
+  const total = { person_hours: 0, paid_hours: 0, crew_days: 0, visits: 0, roundTrips: 0 };
+  for (const [at, released] of entries.releasedHours.entries()) {
+    if (!used[at]) continue;
+    const setUp = at === 0 ? entries.setUpFirst : entries.setUpFirst * entries.setUpShareLater;
+    const fixed = setUp + entries.loadOut;
+    const work = (worked[at] ?? 0) + crew * fixed;
+    const site = (clock[at] ?? 0) + fixed;
+    const days = Math.max(1, roundUp(site / onSiteDay));
+    const away = days * (shopTime + 2 * driveTime);
+    total.person_hours += work;
+    total.paid_hours += Math.max(work, crew * (site - released)) + crew * away;
+    total.crew_days += roundUp((site + away) / dayLength / halfDay) * halfDay;
+    total.visits += 1;
+    total.roundTrips += days;
+  }
+  return total;
+}
+
+/** Hours worked and hours on the clock of each visit, and whether there is anything to do in it. */
+function byVisit(tasks: readonly Task[], visits: number) {
+  const worked = new Array<number>(visits).fill(0);
+  const clock = new Array<number>(visits).fill(0);
+  const used = new Array<boolean>(visits).fill(false);
+  let lead = 0;
+  let side = 0;
+  let visitAbove = 0;
+  for (const { entry, include, hours } of tasks) {
+    const at = entry.visit - 1;
+    const elapsed = hours / entry.people;
+    const before = Math.max(lead, side);
+    const joined = entry.beside === 'above' && entry.visit === visitAbove;
+    side = joined ? side + elapsed : 0;
+    if (!joined) lead = elapsed;
+    const added = joined ? Math.max(lead, side) - before : elapsed;
+    worked[at] = (worked[at] ?? 0) + hours;
+    clock[at] = (clock[at] ?? 0) + added + include * entry.wait;
+    if (include === 1) used[at] = true;
+    visitAbove = entry.visit;
+  }
+  return { worked, clock, used };
+}
+
+function task(entry: TaskEntry, quantity: number, rate: number, include: number, factor: number): Task {
+  return { entry, include, hours: ((include * quantity) / rate) * factor };
+}
+
+function preparationTasks(entries: HandEntries, floor: HandFloor, grindRate: number): Task[] {
+  const grind = known(entries.tasks.grind);
+  const edge = known(entries.tasks.edge_grind);
+  const walls = known(entries.tasks.stem_wall);
+  const { stemWallLength } = entries;
+  const height = Math.max(1, entries.stemWallHeight / entries.stemWallUsualHeight);
+  return [
+    task(grind, floor.area, grindRate, grind.include, entries.grindFactor),
+    task(edge, floor.edge, entries.edgeRate, edge.include, edge.factor),
+    task(walls, stemWallLength, entries.stemWallRate, stemWallLength > 0 ? 1 : 0, height),
+  ];
+}
+
+function repairTasks(entries: HandEntries): Task[] {
+  const { crackLength, jointLength, jointTreatment, spallCount, pittedArea } = entries;
+  const skimmed = entries.repairFinish === 'skimmed' ? 1 : 0;
+  const row = (key: string, quantity: number, rate: number, include?: number, factor?: number): Task => {
+    const entry = known(entries.tasks[key]);
+    return task(entry, quantity, rate, include ?? entry.include, factor ?? entry.factor);
+  };
+  return [
+    row('fill_cracks', crackLength, entries.crackRate),
+    row('shave_cracks', crackLength, entries.shaveRate),
+    row('fill_joints', jointLength, entries.jointRate, jointTreatment === 'fill_flush' ? 1 : 0),
+    row('patch_spalls', spallCount, entries.spallRate, spallCount > 0 ? 1 : 0, entries.spallFactor),
+    row('skim_pits', pittedArea, entries.pitRate, pittedArea > 0 ? 1 : 0),
+    row('skim_cracks', crackLength, entries.skimRate, skimmed),
+    row('shave_again', crackLength, entries.secondShaveRate, skimmed),
+    row('prime_spots', crackLength, entries.primeRate, skimmed),
+    row('fill_joints_after', jointLength, entries.jointRate, jointTreatment === 'fill_after' ? 1 : 0),
+  ];
+}
+
+function systemTasks(entries: HandEntries, { area }: HandFloor): Task[] {
+  const { tasks, coats, washToolsTime, carsPark } = entries;
+  const row = (key: string, quantity: number, include?: number): Task => {
+    const entry = known(tasks[key]);
+    return task(entry, quantity, entry.rate, include ?? entry.include, entry.factor);
+  };
+  if (entries.system === 'solid') {
+    return [
+      row('vacuum', area),
+      row('lay_first_colour', area),
+      row('wash_first_colour', washToolsTime),
+      row('lay_second_colour', area),
+      row('wash_second_colour', washToolsTime),
+      row('lay_wear_coat', area, carsPark),
+      row('wash_wear_coat', washToolsTime, carsPark),
+    ];
+  }
+  const secondClear = known(coats.second_clear).include;
+  return [
+    row('vacuum', area),
+    row('lay_base', area),
+    row('broadcast_flake', area),
+    row('wash_base', washToolsTime),
+    row('scrape', area),
+    row('lay_clear', area),
+    row('wash_clear', washToolsTime),
+    row('lay_second_clear', area, secondClear),
+    row('wash_second_clear', washToolsTime, secondClear),
+  ];
+}

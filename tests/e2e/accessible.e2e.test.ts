@@ -1,0 +1,69 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
+
+let browser: Browser;
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const wcag = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(() => browser.close());
+
+/** What axe finds against WCAG 2.2 AA (target size included), one sentence each. */
+async function faults(page: Page): Promise<string[]> {
+  await page.addScriptTag({ content: axeSource });
+  return page.evaluate(async (tags) => {
+    interface Found {
+      readonly id: string;
+      readonly nodes: readonly { readonly target: readonly unknown[]; readonly failureSummary: string }[];
+    }
+    const { axe } = globalThis as unknown as {
+      axe: { run(node: Node, options: object): Promise<{ violations: Found[]; passes: unknown[] }> };
+    };
+    const { violations, passes } = await axe.run(document, { runOnly: { type: 'tag', values: tags } });
+    if (passes.length === 0) return ['axe looked at nothing'];
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map((node) => `${id}: ${JSON.stringify(node.target)} ${node.failureSummary}`),
+    );
+  }, wcag);
+}
+
+async function choose(page: Page, theme: string): Promise<void> {
+  await page.getByRole('combobox', { name: 'Screen' }).selectOption(theme);
+}
+
+const sizes = [
+  { width: 360, height: 740 },
+  { width: 1440, height: 900 },
+];
+
+describe.each(['light', 'dark', 'sun'])('in %s, axe finds nothing', (theme) => {
+  it.each(sizes)('on the list of quotes and any face at $width px', async (viewport) => {
+    const { page, close } = await openApp(browser, '', { viewport });
+    await page.getByRole('link', { name: /^Juniper Lane/ }).waitFor();
+    await choose(page, theme);
+    expect(await faults(page), 'quotes').toEqual([]);
+    await page.getByRole('link', { name: /^Juniper Lane/ }).click();
+    await page.getByRole('heading', { name: /^Measure/ }).waitFor();
+    expect(await faults(page), 'Price').toEqual([]);
+    await turnOwner(page);
+    expect(await faults(page), 'Price, owner').toEqual([]);
+    await page.getByRole('link', { name: 'Side by side' }).first().click();
+    await page.getByRole('table').first().waitFor();
+    expect(await faults(page), 'Side by side, owner').toEqual([]);
+    await page.getByRole('link', { name: 'Costing' }).click();
+    const sheets = page.getByRole('navigation', { name: 'Sheets' });
+    for (const sheet of ['The floor', 'Full flake', 'Shop rates']) {
+      await sheets.getByRole('button', { name: sheet }).click();
+      expect(await faults(page), `Costing, ${sheet}`).toEqual([]);
+    }
+    await page.getByRole('button', { name: /^Why: Price, Full flake/ }).click();
+    expect(await faults(page), 'Costing, why').toEqual([]);
+    await close();
+  });
+});

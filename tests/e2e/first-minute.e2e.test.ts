@@ -1,0 +1,155 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(() => browser.close());
+
+const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
+const flake = 'Full flake';
+const solid = 'Solid colour, rolled';
+
+/** The big price of an option on the Price face. */
+async function bigPrice(page: Page, option: string): Promise<number> {
+  const text = await page
+    .getByRole('region', { name: option })
+    .getByText(/^\$[\d,.]+$/)
+    .first()
+    .textContent();
+  return Number(text?.replaceAll(/[$,]/g, ''));
+}
+
+describe('the first minute in a customer’s garage, on a phone of 360 × 740', () => {
+  it('measures a 20 × 30 ft floor anew, judges the slab and compares two systems in at most 14 touches', async () => {
+    const { page, problems, close } = await openApp(browser, '#/quote/demo/price', phone);
+    const before = await bigPrice(page, flake);
+    let touches = 0;
+    const touch = async (name: string | RegExp, exact = true): Promise<void> => {
+      await page.getByRole('button', { name, exact }).first().tap();
+      touches += 1;
+    };
+    await touch(/^Bay/, false);
+    for (const key of ['3', '0', 'Width next', '2', '0', 'Done']) await touch(key);
+    await page.getByRole('heading', { name: 'Measure · 600 ft²' }).waitFor();
+    await touch('some');
+    await touch('Oil spots');
+    expect(await bigPrice(page, flake)).toBeGreaterThan(before);
+    await page.getByRole('link', { name: 'Side by side' }).last().tap();
+    touches += 1;
+    const table = page.getByRole('table').first();
+    await table.getByRole('row', { name: /^Included: cracks/ }).waitFor();
+    expect(await table.getByRole('row', { name: /^Your cracks/ }).textContent()).toContain('skimmed');
+    expect(touches).toBeLessThanOrEqual(14);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it('keeps a measure of 22 ft 7 in typed with big keys, and all of it over a reload', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price', phone);
+    await page.getByRole('button', { name: /^Bay/ }).first().tap();
+    for (const key of ['2', '2', 'ft', '7', 'in', 'Width next', '2', '0', 'Done']) {
+      await page.getByRole('button', { name: key, exact: true }).first().tap();
+    }
+    await page.getByText(`22' 7" × 20'`).waitFor();
+    await page.getByText('saved', { exact: true }).waitFor();
+    const price = await bigPrice(page, flake);
+    await page.reload();
+    await page.getByText(`22' 7" × 20'`).waitFor();
+    expect(await bigPrice(page, flake)).toBe(price);
+    await close();
+  });
+
+  it('shows a customer no cost, margin, hour rate or overhead, in text or attributes', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price', phone);
+    await page.getByRole('region', { name: flake }).waitFor();
+    const seen = [await everything(page)];
+    await page.getByRole('link', { name: 'Side by side' }).last().tap();
+    await page.getByRole('table').first().waitFor();
+    seen.push(await everything(page));
+    for (const text of seen) {
+      expect(text.length).toBeGreaterThan(400);
+      expect(text).not.toMatch(
+        /margin|profit|gross|overhead|commission|walk-away|labour cost|paid hours|discount|job cost/i,
+      );
+    }
+    await close();
+  });
+
+  it('shows the owner’s figures only after the key is held, and hides them again', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price', phone);
+    await page.getByRole('button', { name: 'Adjust' }).tap();
+    expect(await page.getByText('Gross profit').count()).toBe(0);
+    await turnOwner(page);
+    expect(await page.getByText('Gross profit', { exact: true }).count()).toBe(2);
+    await page.getByRole('button', { name: 'Customer’s view' }).tap();
+    expect(await page.getByText('Gross profit').count()).toBe(0);
+    await close();
+  });
+
+  it('refuses a width of nothing on the pad, says so, and leaves the floor alone', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price', phone);
+    await page.getByRole('button', { name: /^Bay/ }).first().tap();
+    for (const key of ['3', '0', 'Width next', 'Done'])
+      await page.getByRole('button', { name: key, exact: true }).first().tap();
+    expect(await page.getByRole('alert').first().textContent()).toContain('Width');
+    await page.getByRole('button', { name: 'Leave as it was' }).tap();
+    await page.getByRole('heading', { name: 'Measure · 528 ft²' }).waitFor();
+    await close();
+  });
+});
+
+describe('quotes', () => {
+  it('begin with one key, are kept by themselves, and the invented one can be removed for good', async () => {
+    const { page, problems, close } = await openApp(browser);
+    await page.getByText('invented, to look around').waitFor();
+    await page.getByRole('button', { name: 'New price' }).click();
+    await page.getByRole('button', { name: 'One-car 12 × 20' }).click();
+    await page.getByRole('heading', { name: 'Measure · 240 ft²' }).waitFor();
+    await page.getByText('saved', { exact: true }).waitFor();
+    const price = await bigPrice(page, flake);
+    await page.getByRole('link', { name: 'Spreadrate' }).click();
+    await page.getByRole('link', { name: /^Floor of/ }).waitFor();
+    await page.getByRole('button', { name: /^Remove Juniper Lane/ }).click();
+    await page.getByRole('button', { name: /^Remove Juniper Lane.* for good/ }).click();
+    await page.getByText('Juniper Lane').waitFor({ state: 'detached' });
+    await page.reload();
+    await page.getByRole('link', { name: /^Floor of/ }).click();
+    expect(await bigPrice(page, flake)).toBe(price);
+    await page.getByRole('link', { name: 'Spreadrate' }).click();
+    expect(await page.getByText('Juniper Lane').count()).toBe(0);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it('take a system away and bring it back, each undone with one key', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price');
+    await page.getByRole('button', { name: solid, exact: true, pressed: true }).click();
+    await page.getByRole('region', { name: solid }).waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await page.getByRole('region', { name: solid }).waitFor();
+    await close();
+  });
+});
+
+/** All text and attributes of the page, shadow roots included. */
+function everything(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const texts: string[] = [];
+    const visit = (node: Node): void => {
+      if (node instanceof HTMLStyleElement) return;
+      if (node instanceof Text) texts.push(node.data);
+      if (node instanceof Element) {
+        for (const attribute of node.attributes) texts.push(attribute.value);
+        if (node.shadowRoot) visit(node.shadowRoot);
+      }
+      node.childNodes.forEach(visit);
+    };
+    visit(document.body);
+    return texts.join(' ');
+  });
+}

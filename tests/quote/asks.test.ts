@@ -1,0 +1,78 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { answerEdit, asksOf, standingAnswer } from '../../src/quote/asks.ts';
+import { lineValue, type OptionResults } from '../../src/quote/option-results.ts';
+import type { Ask } from '../../src/template/sheet-schema.ts';
+import { flake, type OpenQuote, openQuote } from '../helpers/demo-quote.ts';
+
+let open: OpenQuote;
+
+beforeEach(async () => {
+  open = await openQuote();
+});
+
+function results(): OptionResults {
+  const found = open.session.results(flake);
+  if (found === undefined) throw new Error('The option is gone');
+  return found;
+}
+
+function ask(id: string, layer: 'floor' | 'system' = 'floor'): Ask {
+  const found = asksOf(results(), layer).find((candidate) => candidate.id === id);
+  if (found === undefined) throw new Error(`Nobody asks ${id}`);
+  return found;
+}
+
+function answer(id: string, at: number, layer: 'floor' | 'system' = 'floor'): void {
+  const sheet = layer === 'floor' ? ({ kind: 'floor' } as const) : ({ kind: 'option', option: flake } as const);
+  const edit = answerEdit(ask(id, layer), at, sheet);
+  if (edit === undefined) throw new Error(`${id} has no answer ${at}`);
+  const done = open.session.dispatch(edit);
+  if (done.kind === 'refused') throw new Error(done.reason);
+}
+
+describe('the questions of the first minute', () => {
+  it('measure a one-car garage of 240 ft² with one touch, in place of all areas there were', () => {
+    open.session.dispatch({
+      kind: 'addRow',
+      sheet: { kind: 'floor' },
+      table: 'areas',
+      row: 'apron',
+      at: 1,
+      cells: { place: 'apron' },
+    });
+    answer('size', 0);
+    expect(lineValue(results(), 'floor_area')).toBe(240);
+    expect(standingAnswer(ask('size'), results())).toBe(0);
+  });
+
+  it('are undone in one step, size, joints and all', () => {
+    const before = open.session.quote;
+    answer('size', 5);
+    open.session.undo();
+    expect(open.session.quote).toEqual(before);
+  });
+
+  it('judge many cracks as 60 ft and say which answer stands; 37 ft is none of them', () => {
+    answer('cracks', 3);
+    expect(lineValue(results(), 'crack_length')).toBe(60);
+    expect(standingAnswer(ask('cracks'), results())).toBe(3);
+    open.session.dispatch({ kind: 'enterLine', sheet: { kind: 'floor' }, line: 'crack_length', value: 37 });
+    expect(standingAnswer(ask('cracks'), results())).toBeUndefined();
+  });
+
+  it('let a slab be cracked and painted and oily at once', () => {
+    answer('cracks', 2);
+    answer('painted', 1);
+    answer('oil', 1);
+    expect(['cracks', 'painted', 'oil', 'damp'].map((id) => standingAnswer(ask(id), results()))).toEqual([2, 1, 1, 0]);
+  });
+
+  it('switch an extra of one system on, which costs more, and off again', () => {
+    const price = (): number => Number(lineValue(results(), 'price'));
+    const before = price();
+    answer('second-clear', 1, 'system');
+    expect(price()).toBeGreaterThan(before);
+    answer('second-clear', 0, 'system');
+    expect(price()).toBe(before);
+  });
+});
