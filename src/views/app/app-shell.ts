@@ -112,7 +112,7 @@ export class AppShell extends LitElement {
         ${
           this.owner
             ? html`<button class="plain" type="button" @click=${this.onLeaveOwner}>Customer’s view</button>`
-            : html`<hold-button hint="Hold for a second: what is behind it is not for a customer’s eyes" @held=${this.onOwner}>Adjust</hold-button>`
+            : html`<hold-button label="Adjust" hint="Hold for a second: what is behind it is not for a customer’s eyes" @held=${this.onOwner}></hold-button>`
         }
       </span>
     </nav>`;
@@ -258,7 +258,7 @@ export class AppShell extends LitElement {
     const { desk } = this;
     if (desk === undefined) return;
     const at = this.clock();
-    const wanted = newQuoteAt(at, desk.systems);
+    const wanted = newQuoteAt(at);
     const made = await desk.make(wanted, at);
     if ('kind' in made) this.trouble = made.reason;
     else location.hash = writeRoute({ kind: 'quote', id: wanted.id, face: 'price' });

@@ -1,10 +1,11 @@
 import type { NewQuote } from '../../quote/new-quote.ts';
 import { readIsoDate } from '../../units/serial-day.ts';
 
-const optionsAtFirst = 2;
+/** Most garages take flake on sight of the board, and solid colour is what they ask it beside. */
+const firstSystems = ['flake-full-broadcast', 'solid-colour'];
 
-/** A new quote made at an ISO time: its id and title come from that, and its first options are the first systems. */
-export function newQuoteAt(at: string, systems: readonly { readonly id: string }[]): NewQuote {
+/** A new quote made at an ISO time: its id and title come from that, and its first options are flake and solid colour. */
+export function newQuoteAt(at: string): NewQuote {
   const today = at.slice(0, 10);
   const day = readIsoDate(today);
   return {
@@ -12,7 +13,7 @@ export function newQuoteAt(at: string, systems: readonly { readonly id: string }
     title: `Floor of ${today}`,
     shop: 'standard',
     floor: 'garage',
-    systems: systems.slice(0, optionsAtFirst).map((system) => system.id),
+    systems: firstSystems,
     ...(day.kind === 'day' && { madeOn: day.day }),
   };
 }

@@ -9,6 +9,8 @@ import './cost-chart.ts';
 
 const narrow = '(max-width: 40rem)';
 const shownOnPhone = 2;
+/** Pixels across that make a touch a swipe. */
+const swipe = 60;
 
 /**
  * Side by side: options in columns, the reference first, rows in the order a customer asks. The owner's rows, the cost bars
@@ -27,6 +29,7 @@ export class CompareFace extends LitElement {
   @state() private beside = 0;
   @state() private phone = false;
 
+  private touchedAt: { readonly x: number; readonly y: number } | undefined;
   private unsubscribe: (() => void) | undefined;
   private media: MediaQueryList | undefined;
 
@@ -49,7 +52,7 @@ export class CompareFace extends LitElement {
     if (session === undefined) return nothing;
     const options = this.inView(this.ordered(session));
     const view = compareView(options, this.owner);
-    return html`<main>
+    return html`<main @touchstart=${this.onTouchStart} @touchend=${this.onTouchEnd}>
       <div class="tools">
         <button class="plain" type="button" aria-pressed=${this.onlyDifferent ? 'true' : 'false'} @click=${this.onOnlyDifferent}>
           Only what differs
@@ -112,7 +115,7 @@ export class CompareFace extends LitElement {
   private inView(options: readonly NamedResults[]): readonly NamedResults[] {
     const [reference, ...others] = options;
     if (!this.phone || reference === undefined || others.length < shownOnPhone) return options;
-    const other = others[this.beside % others.length];
+    const other = others[((this.beside % others.length) + others.length) % others.length];
     return other === undefined ? [reference] : [reference, other];
   }
 
@@ -144,6 +147,20 @@ export class CompareFace extends LitElement {
 
   private onNextBeside(): void {
     this.beside += 1;
+  }
+
+  private onTouchStart(event: TouchEvent): void {
+    const [touch] = event.touches;
+    this.touchedAt = touch && { x: touch.clientX, y: touch.clientY };
+  }
+
+  /** A swipe to the side brings the next option beside the reference. */
+  private onTouchEnd(event: TouchEvent): void {
+    const [touch] = event.changedTouches;
+    const from = this.touchedAt;
+    if (touch === undefined || from === undefined || !this.phone) return;
+    const [across, down] = [touch.clientX - from.x, touch.clientY - from.y];
+    if (Math.abs(across) >= swipe && Math.abs(across) > 2 * Math.abs(down)) this.beside += across < 0 ? 1 : -1;
   }
 
   private readonly onMedia = (): void => {

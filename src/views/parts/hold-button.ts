@@ -9,7 +9,6 @@ const holdTime = 900;
  * whoever happens to touch it.
  *
  * @fires held
- * @slot - the button's words
  */
 @customElement('hold-button')
 export class HoldButton extends LitElement {
@@ -43,6 +42,7 @@ export class HoldButton extends LitElement {
     `,
   ];
 
+  @property() label = '';
   @property() hint = 'Hold for a second';
 
   @state() private holding = false;
@@ -69,7 +69,7 @@ export class HoldButton extends LitElement {
       @blur=${this.let}
       @contextmenu=${(event: Event) => event.preventDefault()}
     >
-      <slot></slot><span class="fill"></span><span class="hidden" id="hint">${this.hint}</span>
+      ${this.label}<span class="fill"></span><span class="hidden" id="hint">${this.hint}</span>
     </button>`;
   }
 

@@ -77,7 +77,12 @@ export class PriceFace extends LitElement {
           ${view.options.map((option, at) => this.priced(option, options[at]))}
         </div>
       </main>
-      <length-pad heading="Measure" @measured=${(event: CustomEvent<MeasuredSides>) => this.onMeasured(event.detail)}></length-pad>`;
+      <length-pad heading=${this.padHeading(view)} @measured=${(event: CustomEvent<MeasuredSides>) => this.onMeasured(event.detail)}></length-pad>`;
+  }
+
+  private padHeading(view: PriceView): string {
+    const area = view.areas.find(({ row }) => row === this.measured);
+    return area === undefined ? 'Measure' : `${area.label}, now ${area.sides}`;
   }
 
   private options(session: QuoteSession): NamedResults[] {

@@ -1,0 +1,93 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser, openApp } from '../helpers/open-app.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(() => browser.close());
+
+const mostTabs = 120;
+const hold = 1100;
+
+/** The accessible words of what has the focus, through shadow roots. */
+function focused(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    let active = document.activeElement;
+    while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
+    const label = active instanceof HTMLInputElement ? active.labels?.[0]?.textContent : undefined;
+    return active?.getAttribute('aria-label') ?? label ?? active?.textContent?.trim() ?? '';
+  });
+}
+
+/** Presses Tab until what has the focus reads as wanted. */
+async function tabTo(page: Page, wanted: RegExp): Promise<void> {
+  for (let tabs = 0; tabs < mostTabs; tabs += 1) {
+    await page.keyboard.press('Tab');
+    if (wanted.test(await focused(page))) return;
+  }
+  throw new Error(`No Tab leads to ${wanted}`);
+}
+
+describe('by keyboard alone', () => {
+  it('a floor is measured, judged and compared, and its costing changed and undone', async () => {
+    const { page, problems, close } = await openApp(browser);
+    await page.getByText('Juniper Lane').first().waitFor();
+    await tabTo(page, /^New price/);
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: /^Measure/ }).waitFor();
+    await tabTo(page, /^Bay/);
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('30');
+    await tabTo(page, /^Width/);
+    await page.keyboard.press('Enter');
+    await page.keyboard.type(`20'6"`);
+    await tabTo(page, /^Done/);
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: 'Measure · 615 ft²' }).waitFor();
+    await tabTo(page, /^many/);
+    await page.keyboard.press('Space');
+    await page
+      .getByText(/Up to 60 ft of cracks/)
+      .first()
+      .waitFor();
+    await page.keyboard.press('Shift+Tab');
+    await tabTo(page, /^Side by side/);
+    await page.keyboard.press('Enter');
+    await page.getByRole('table').first().waitFor();
+    await tabTo(page, /^Adjust/);
+    await page.keyboard.down('Enter');
+    await page.waitForTimeout(hold);
+    await page.keyboard.up('Enter');
+    await tabTo(page, /^Costing/);
+    await page.keyboard.press('Enter');
+    await tabTo(page, /^Shop rates/);
+    await page.keyboard.press('Enter');
+    const price = page.getByRole('button', { name: /^Why: Price, Full flake/ });
+    const before = await price.getAttribute('aria-label');
+    await tabTo(page, /^Target, share of price/);
+    await page.keyboard.type('55');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Tab');
+    expect(await price.getAttribute('aria-label')).not.toBe(before);
+    await tabTo(page, /^Why: /);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => price.getAttribute('aria-label')).toBe(before);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it('the pad takes digits from the keyboard and Escape leaves the measure as it was', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price');
+    await page.getByRole('heading', { name: 'Measure · 528 ft²' }).waitFor();
+    await tabTo(page, /^Bay/);
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('99');
+    await page.keyboard.press('Escape');
+    await page.getByRole('heading', { name: 'Measure · 528 ft²' }).waitFor();
+    await close();
+  });
+});
