@@ -1,5 +1,6 @@
 import { isCode } from '../formula/code-text.ts';
 import { nearestName } from '../formula/nearest-name.ts';
+import { didYouMean } from '../units/nearest-word.ts';
 import type { ComposedSection, PlacedRow, PlacedTable } from './composed-sheet.ts';
 import type { ColumnFile, LineFile } from './line-schema.ts';
 import { ownValue } from './own-value.ts';
@@ -44,7 +45,7 @@ export function applySets(
     const [first = name] = name.split('.');
     if (met.has(name) || broken.has(first)) continue;
     const near = nearestName(name, known());
-    refuse(name, `There is nothing called “${name}” to set.${near === undefined ? '' : ` Did you mean “${near}”?`}`);
+    refuse(name, `There is nothing called “${name}” to set.${didYouMean(near)}`);
   }
   return set;
 }

@@ -1,39 +1,22 @@
-import { nearestWord } from '../units/nearest-word.ts';
+import { didYouMean, nearestWord } from '../units/nearest-word.ts';
+import { answerSets } from './answer-sets.ts';
 import { cellRefusal, lineWith } from './apply-set.ts';
 import type { ComposedSheet } from './composed-sheet.ts';
 import type { DeclaredNames } from './declared-names.ts';
 import type { SheetFault } from './sheet-fault.ts';
 import type { Ask, SetValue } from './sheet-schema.ts';
 
-type SetValues = Readonly<Record<string, SetValue>>;
-
 /** What is wrong with the questions of a sheet: names it lacks, and values that may not stand there. */
 export function askFaults(sheet: ComposedSheet, declared: DeclaredNames): SheetFault[] {
   return sheet.asks.flatMap((ask, at) => {
     const path = `asks[${at}]`;
-    const own = setsOf(ask).flatMap((set) => Object.entries(set));
+    const own = answerSets(ask).flatMap((set) => Object.entries(set));
     const faults = own.flatMap(([name, value]) => {
       const reason = setRefusal(name, value, sheet, declared);
       return reason === undefined ? [] : [{ path: `${path} (${ask.id}): ${name}`, reason }];
     });
     return [...faults, ...namedFaults(ask, path, sheet, declared)];
   });
-}
-
-/** Every `set` a question may give. */
-function setsOf(ask: Ask): SetValues[] {
-  switch (ask.kind) {
-    case 'sizes':
-      return ask.choices.map((choice) => choice.set ?? {});
-    case 'oneOf':
-      return ask.choices.map((choice) => choice.set);
-    case 'toggle':
-      return [ask.on, ask.off];
-    case 'fields':
-      return [];
-    default:
-      return ask satisfies never;
-  }
 }
 
 function namedFaults(ask: Ask, path: string, sheet: ComposedSheet, declared: DeclaredNames): SheetFault[] {
@@ -64,7 +47,7 @@ function setRefusal(name: string, value: SetValue, sheet: ComposedSheet, declare
   const column = table?.table.columns.find((candidate) => candidate.name === columnName);
   if (table?.layer !== sheet.layer || row === undefined || column === undefined) {
     const near = nearestWord(name, declared.lines.keys());
-    return `There is nothing called “${name}” to set.${near === undefined ? '' : ` Did you mean “${near}”?`}`;
+    return `There is nothing called “${name}” to set.${didYouMean(near)}`;
   }
   return cellRefusal(column, value);
 }

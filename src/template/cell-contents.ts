@@ -2,7 +2,7 @@ import type { CellContent } from '../formula/cells.ts';
 import type { ValueType } from '../formula/checked-tree.ts';
 import { isCode } from '../formula/code-text.ts';
 import type { Scope } from '../formula/scope.ts';
-import { readIsoDate } from '../units/serial-day.ts';
+import { serialDay } from '../units/serial-day.ts';
 import type { FormulaReader } from './compile-formula.ts';
 import type { ColumnCase, CompiledColumn, CompiledLine } from './compiled-stack.ts';
 import type { GivenValue } from './entries.ts';
@@ -129,7 +129,7 @@ export class CellContents {
     }
     if (typeof value === 'string' && definition.unit !== 'date')
       return this.refuse(path, `“${name}” is a number in ${definition.unit ?? 'its unit'}, not “${value}”.`);
-    const asNumber = typeof value === 'string' ? readDate(value) : value;
+    const asNumber = typeof value === 'string' ? serialDay(value) : value;
     const refusal =
       asNumber === undefined
         ? `“${value}” is no date; write it as 2026-05-31.`
@@ -155,9 +155,4 @@ export function entryRefusal(definition: EntryLike, name: string, value: number)
 
 function number(value: number): CellContent {
   return { kind: 'number', value };
-}
-
-function readDate(text: string): number | undefined {
-  const read = readIsoDate(text);
-  return read.kind === 'day' ? read.day : undefined;
 }

@@ -3,14 +3,9 @@ import { eitherCode } from '../formula/function-signatures.ts';
 import { nearestName } from '../formula/nearest-name.ts';
 import { parseFormula } from '../formula/parser.ts';
 import type { Expression } from '../formula/tree.ts';
+import { didYouMean } from '../units/nearest-word.ts';
 import type { FormulaReader } from './compile-formula.ts';
-import {
-  type ColumnCase,
-  type CompiledColumn,
-  type CompiledTable,
-  onlyCase,
-  type ProductFields,
-} from './compiled-stack.ts';
+import type { ColumnCase, CompiledColumn, CompiledTable, ProductFields } from './compiled-stack.ts';
 import type { DeclaredNames, DeclaredTable } from './declared-names.ts';
 import type { ColumnFile, RowFile } from './line-schema.ts';
 import { ownValue } from './own-value.ts';
@@ -18,14 +13,14 @@ import { readSay } from './say.ts';
 import type { ScopeMaker } from './scope-maker.ts';
 import type { FaultReporter } from './sheet-fault.ts';
 import type { Layer } from './sheet-schema.ts';
-import { columnPath, tellKeys, tellUnknownCells, unitCasesOf, unitColumnOf } from './table-shape.ts';
+import { columnPath, tellKeys, tellUnknownCells, unitCaseOf, unitCasesOf, unitColumnOf } from './table-shape.ts';
 
 type FormulaColumn = Extract<ColumnFile, { kind: 'formula' }>;
 type CheckColumn = Extract<ColumnFile, { kind: 'check' }>;
 type EntryColumn = Extract<ColumnFile, { kind: 'entry' }>;
 
 /** Formulas that give codes may lead to each other this deep and still be known by their codes. */
-const deepestCodes = 50;
+export const deepestCodes = 50;
 
 /** Compiles the columns of tables, once for each unit a row may have. */
 export class ColumnCompiler {
@@ -114,10 +109,7 @@ export class ColumnCompiler {
     const unknown = accepts.filter((kind) => !this.products.kinds.has(kind));
     for (const kind of unknown) {
       const near = nearestName(kind, this.products.kinds.keys());
-      this.report(
-        path,
-        `There is no kind of product “${kind}”.${near === undefined ? '' : ` Did you mean “${near}”?`}`,
-      );
+      this.report(path, `There is no kind of product “${kind}”.${didYouMean(near)}`);
     }
     const soldBy = new Set(accepts.map((kind) => this.products.kinds.get(kind)?.soldBy));
     if (unknown.length === 0 && soldBy.size > 1)
@@ -192,7 +184,7 @@ export class ColumnCompiler {
     for (const column of table.table.columns) {
       const cell = ownValue(cells, column.name);
       if (typeof cell !== 'object' || column.kind !== 'entry' || !column.perRow) continue;
-      const unitCase = unitCaseIn(table, cells, unitColumn);
+      const unitCase = unitCaseOf(table.table.columns, unitColumn, (name) => ownValue(cells, name));
       const scope = this.scope(table.layer, { table: table.table.name, unitCase, mayReadAbove: false });
       this.reader.read(cell.formula, scope, this.typeOf(table, column, unitCase), `${path}.${column.name}`);
     }
@@ -224,14 +216,6 @@ export class ColumnCompiler {
     });
     return [...new Set(kinds)];
   }
-}
-
-/** The unit case of a row that stands in the sheet. */
-function unitCaseIn({ table }: DeclaredTable, cells: RowFile, unitColumn: string | undefined): string {
-  if (unitColumn === undefined) return onlyCase;
-  const column = table.columns.find((candidate) => candidate.name === unitColumn);
-  const standard = column?.kind === 'choice' ? column.default : undefined;
-  return String(ownValue(cells, unitColumn) ?? standard ?? onlyCase);
 }
 
 function readsAbove(formula: string): boolean {

@@ -1,9 +1,9 @@
 import type { Checked, ValueType } from '../formula/checked-tree.ts';
 import type { Scope } from '../formula/scope.ts';
 import { askFaults } from './ask-faults.ts';
-import { ColumnCompiler } from './compile-column.ts';
+import { ColumnCompiler, deepestCodes } from './compile-column.ts';
 import { FormulaReader } from './compile-formula.ts';
-import type { CompiledLine, CompiledStack, CompiledTable, ProductFields } from './compiled-stack.ts';
+import type { CompiledLine, CompiledStack, CompiledTable, ProductFields, SayPiece } from './compiled-stack.ts';
 import type { ComposedSheet } from './composed-sheet.ts';
 import { type DeclaredLine, type DeclaredNames, declareNames } from './declared-names.ts';
 import { tellFaultyNeeds } from './needs.ts';
@@ -30,9 +30,6 @@ export function compileStack(sheets: readonly ComposedSheet[]): CompiledResult {
   const stack = compiler.compile();
   return { stack, faults };
 }
-
-/** Formulas that give codes may lead to each other this deep and still be known by their codes. */
-const deepestCodes = 50;
 
 class StackCompiler {
   private readonly sheets: readonly ComposedSheet[];
@@ -107,7 +104,7 @@ class StackCompiler {
     { line, path }: DeclaredLine,
     type: ValueType,
     scope: Scope,
-  ): { tree?: Checked; type?: ValueType; say?: CompiledLine['say'] & {} } {
+  ): { tree?: Checked; type?: ValueType; say?: readonly SayPiece[] } {
     if (line.kind === 'formula') {
       const tree = this.reader.read(line.formula, scope, type, `${path}.formula`);
       return tree === undefined

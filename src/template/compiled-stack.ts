@@ -76,5 +76,10 @@ export interface ProductField {
   readonly codes?: readonly string[];
 }
 
+/** What a column is in rows of a unit case: that of a column whose unit is fixed is the same in all. */
+export function caseOf(column: CompiledColumn, unitCase: string): ColumnCase | undefined {
+  return column.cases.get(unitCase) ?? column.cases.values().next().value;
+}
+
 /** The one case of a column whose unit does not change from row to row. */
 export const onlyCase = '';

@@ -1,5 +1,6 @@
 import { isCode } from '../formula/code-text.ts';
 import { nearestName } from '../formula/nearest-name.ts';
+import { didYouMean } from '../units/nearest-word.ts';
 import { applySets, type PlacedSet } from './apply-set.ts';
 import type { ComposedSection, ComposedSheet, PlacedLine, PlacedRow, PlacedTable } from './composed-sheet.ts';
 import type { RowFile } from './line-schema.ts';
@@ -85,7 +86,7 @@ class Composer {
     for (const [table, added] of this.rowsFor) {
       if (known.has(table) || this.brokenNames.includes(table) || layer === 'part') continue;
       const near = nearestName(table, known);
-      const hint = near === undefined ? '' : ` Did you mean “${near}”?`;
+      const hint = didYouMean(near);
       for (const { path } of added) this.fault(`${path}.rowsFor`, `There is no table “${table}” in this sheet.${hint}`);
     }
     return sections;
@@ -95,7 +96,7 @@ class Composer {
     const part = this.parts.get(id);
     if (part === undefined) {
       const near = nearestName(id, this.parts.keys());
-      this.fault(`${path}.use`, `There is no part “${id}”.${near === undefined ? '' : ` Did you mean “${near}”?`}`);
+      this.fault(`${path}.use`, `There is no part “${id}”.${didYouMean(near)}`);
     } else if (this.used.has(id)) this.fault(`${path}.use`, `The part “${id}” is used already.`);
     else {
       this.used.add(id);

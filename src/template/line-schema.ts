@@ -66,6 +66,8 @@ const columnCommon = {
   group: z.optional(plainText),
   /** Shown only when every column is asked for. */
   detail: z.optional(z.boolean()),
+  /** Shown only while some row has one of these codes in a choice column. */
+  shownFor: z.optional(z.strictObject({ column: nameText, codes: z.array(nameText) })),
   kinds: z.optional(z.array(nameText)),
 };
 const unitBy = z.strictObject({ column: nameText, units: z.record(nameText, z.string()) });

@@ -11,14 +11,16 @@ import {
 import type { ValueType } from '../formula/checked-tree.ts';
 import { countReads } from '../formula/dependencies.ts';
 import { nearestName } from '../formula/nearest-name.ts';
+import { didYouMean } from '../units/nearest-word.ts';
 import { CellContents } from './cell-contents.ts';
 import { FormulaReader } from './compile-formula.ts';
-import { type CompiledColumn, type CompiledStack, type CompiledTable, onlyCase } from './compiled-stack.ts';
+import { type CompiledColumn, type CompiledStack, type CompiledTable, caseOf, onlyCase } from './compiled-stack.ts';
 import type { ProductRow, StackEntries } from './entries.ts';
 import { ownValue } from './own-value.ts';
 import { type FaultReporter, type SheetFault, tellOnce } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
 import { type StandingRow, standingRows } from './table-rows.ts';
+import { unitCaseOf } from './table-shape.ts';
 
 /** One option of a quote laid out as cells, with what a view needs to name its rows. */
 export interface OptionPlan {
@@ -140,7 +142,13 @@ class Planner {
 
   private layOut(table: CompiledTable, rows: readonly StandingRow[]): void {
     const { name } = table.definition;
-    const cases = rows.map((row) => unitCaseOf(table, row));
+    const cases = rows.map((row) =>
+      unitCaseOf(
+        table.definition.columns,
+        table.unitColumn,
+        (column) => row.given.get(column)?.value ?? ownValue(row.cells, column),
+      ),
+    );
     const columns = new Map<string, number[]>();
     for (const column of table.columns.values()) {
       if (column.definition.kind === 'text') continue;
@@ -162,7 +170,7 @@ class Planner {
     unitCase: string,
   ): number | undefined {
     const { name } = table.definition;
-    const one = column.cases.get(unitCase) ?? column.cases.values().next().value;
+    const one = caseOf(column, unitCase);
     if (one === undefined) return undefined;
     const scope = this.stack.scope(table.layer, { table: name, unitCase, mayReadAbove: false });
     const content = this.contents.ofCell(column, one, row, at, scope);
@@ -232,7 +240,7 @@ class Planner {
     const found = this.priceList.get(product);
     if (found === undefined) {
       const near = nearestName(product, this.priceList.keys());
-      return `The price list has no product “${product}”.${near === undefined ? '' : ` Did you mean “${near}”?`}`;
+      return `The price list has no product “${product}”.${didYouMean(near)}`;
     }
     return kinds.includes(found.kind)
       ? undefined
@@ -247,15 +255,6 @@ class Planner {
 
 function productPlace(column: string, row: number): CellPlace {
   return { kind: 'cell', table: productTable, column, row };
-}
-
-function unitCaseOf(table: CompiledTable, row: StandingRow): string {
-  if (table.unitColumn === undefined) return onlyCase;
-  const definition = table.columns.get(table.unitColumn)?.definition;
-  const standard = definition?.kind === 'choice' ? definition.default : undefined;
-  return String(
-    row.given.get(table.unitColumn)?.value ?? ownValue(row.cells, table.unitColumn) ?? standard ?? onlyCase,
-  );
 }
 
 /** A cell's place in formula words: `price`, `coats.gallons row 2`. */

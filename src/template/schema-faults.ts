@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import { nearestName as nearest } from '../formula/nearest-name.ts';
+import { didYouMean } from '../units/nearest-word.ts';
 import type { FaultReporter } from './sheet-fault.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -57,7 +58,7 @@ function reasonOf(issue: Issue): string {
 function nearValue(issue: Extract<Issue, { code: 'invalid_value' }>): string {
   if (typeof issue.input !== 'string') return '';
   const near = nearest(issue.input, issue.values.map(String));
-  return near === undefined ? '' : ` Did you mean “${near}”?`;
+  return didYouMean(near);
 }
 
 function formatReason(pattern: string): string {

@@ -31,23 +31,23 @@ export function readJson(text: string): JsonText {
     return { kind: 'fault', reason: `The file is nested deeper than ${sheetLimits.depth} levels.` };
   }
   try {
-    return hasPrototypeKey(text)
-      ? { kind: 'fault', reason: 'No property of a sheet is called “__proto__”.' }
-      : { kind: 'json', value: JSON.parse(text) };
+    return withoutPrototypeKey(text);
   } catch (error) {
     const why = error instanceof SyntaxError ? ` ${error.message}.` : '';
     return { kind: 'fault', reason: `The file is not JSON.${why}` };
   }
 }
 
-/** Whether any object in the JSON has a property `__proto__`, which readers of objects drop without a word. */
-function hasPrototypeKey(text: string): boolean {
+/** Refuses JSON in which an object has a property `__proto__`: readers of objects drop it without a word. */
+function withoutPrototypeKey(text: string): JsonText {
   let found = false;
-  JSON.parse(text, (key, value: unknown) => {
+  const json: unknown = JSON.parse(text, (key, value: unknown) => {
     if (key === '__proto__') found = true;
     return value;
   });
-  return found;
+  return found
+    ? { kind: 'fault', reason: 'No property of a sheet is called “__proto__”.' }
+    : { kind: 'json', value: json };
 }
 
 /** How deep brackets are nested outside texts, without parsing. */

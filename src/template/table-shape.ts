@@ -1,8 +1,9 @@
 import { productKey } from '../formula/cells.ts';
 import { nearestName } from '../formula/nearest-name.ts';
+import { didYouMean } from '../units/nearest-word.ts';
 import { onlyCase } from './compiled-stack.ts';
 import type { DeclaredTable } from './declared-names.ts';
-import type { ColumnFile } from './line-schema.ts';
+import type { ColumnFile, RowCell } from './line-schema.ts';
 import { ownValue } from './own-value.ts';
 import type { FaultReporter } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
@@ -67,6 +68,18 @@ export function unitCasesOf({ table }: DeclaredTable, unitColumn: string | undef
   return column.options.slice(0, sheetLimits.unitCases).map((option) => option.code);
 }
 
+/** The unit case of a row of which `given` gives the code of the column that units follow, if it gives one. */
+export function unitCaseOf(
+  columns: readonly ColumnFile[],
+  unitColumn: string | undefined,
+  given: (column: string) => RowCell | undefined,
+): string {
+  if (unitColumn === undefined) return onlyCase;
+  const column = columns.find((candidate) => candidate.name === unitColumn);
+  const standard = column?.kind === 'choice' ? column.default : undefined;
+  return String(given(unitColumn) ?? standard ?? onlyCase);
+}
+
 /** Tells cells of rows whose column the table has not. */
 export function tellUnknownCells({ table, rows, path }: DeclaredTable, report: FaultReporter): void {
   const names = table.columns.map((column) => column.name);
@@ -74,8 +87,7 @@ export function tellUnknownCells({ table, rows, path }: DeclaredTable, report: F
     for (const name of Object.keys(cells)) {
       if (names.includes(name) || name === 'label') continue;
       const near = nearestName(name, names);
-      const hint = near === undefined ? '' : ` Did you mean “${near}”?`;
-      report(`${at}.${name}`, `The table “${table.name}” has no column “${name}”.${hint}`);
+      report(`${at}.${name}`, `The table “${table.name}” has no column “${name}”.${didYouMean(near)}`);
     }
   };
   for (const row of rows) look(row.cells, row.path);

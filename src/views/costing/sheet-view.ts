@@ -4,6 +4,7 @@ import type { PartEvaluator } from '../../formula/evaluate-part.ts';
 import { evaluatorOf, type OptionResults } from '../../quote/option-results.ts';
 import {
   entriesAt,
+  layerOf,
   type QuoteDocument,
   type SheetPlace,
   type StoredTable,
@@ -11,12 +12,12 @@ import {
 } from '../../quote/quote-document.ts';
 import { filledLine } from '../../quote/said-texts.ts';
 import { FormulaReader } from '../../template/compile-formula.ts';
-import type { CompiledColumn, CompiledTable } from '../../template/compiled-stack.ts';
+import { type CompiledColumn, type CompiledTable, caseOf } from '../../template/compiled-stack.ts';
 import type { ComposedSection } from '../../template/composed-sheet.ts';
-import type { RowCell } from '../../template/line-schema.ts';
+import type { ColumnFile, RowCell, RowFile } from '../../template/line-schema.ts';
+import { ownValue } from '../../template/own-value.ts';
 import type { OptionRow } from '../../template/plan.ts';
-import type { Layer } from '../../template/sheet-schema.ts';
-import { readIsoDate } from '../../units/serial-day.ts';
+import { serialDay } from '../../units/serial-day.ts';
 import { type FieldOption, type FieldParts, type FieldView, fieldView } from './field-view.ts';
 
 /** A sheet as a screen shows it. */
@@ -86,7 +87,7 @@ export function sheetView(
   results: OptionResults,
   products: ProductNames,
 ): SheetView {
-  const layer: Layer = place.kind === 'option' ? 'system' : place.kind;
+  const layer = layerOf(place);
   const sheet = results.stack.sheets.find((candidate) => candidate.layer === layer);
   const maker = new SheetViewMaker(quote, place, results, products);
   return { title: sheet?.title ?? '', sections: (sheet?.sections ?? []).map((section) => maker.section(section)) };
@@ -97,11 +98,12 @@ class SheetViewMaker {
   private readonly products: ProductNames;
   private readonly lines: Readonly<Record<string, StoredValue>>;
   private readonly tables: Readonly<Record<string, StoredTable>>;
-  private evaluator: PartEvaluator | undefined;
+  private readonly evaluator: PartEvaluator;
 
   constructor(quote: QuoteDocument, place: SheetPlace, results: OptionResults, products: ProductNames) {
     const entries = entriesAt(quote, place);
     this.results = results;
+    this.evaluator = evaluatorOf(results);
     this.products = products;
     this.lines = entries?.lines ?? {};
     this.tables = entries?.tables ?? {};
@@ -129,7 +131,7 @@ class SheetViewMaker {
         ? this.evaluate(line.tree, { kind: 'line', name })
         : undefined;
     const view = this.field({ definition, type, cell, stored, standard, ownFormula: false, worked });
-    return definition.kind === 'text' ? { ...view, shown: filledLine(this.results, name) } : view;
+    return definition.kind === 'text' ? { ...view, shown: filledLine(this.results, name, this.evaluator) } : view;
   }
 
   private table(name: string): TableView | undefined {
@@ -138,13 +140,15 @@ class SheetViewMaker {
     const columns = [...table.columns.values()].filter(
       ({ definition }) => definition.kind !== 'check' && definition.kind !== 'text',
     );
-    const rows = (this.results.option.rows.get(name) ?? []).map(
-      (row, at): RowView => ({
+    const ownCells = this.ownCells(table);
+    const rows = (this.results.option.rows.get(name) ?? []).map((row, at): RowView => {
+      const own = ownCells(row.id);
+      return {
         id: row.id,
         label: row.label,
-        fields: columns.map((column) => this.cell(table, column, row, at)),
-      }),
-    );
+        fields: columns.map((column) => this.cell(table, column, row, at, ownValue(own, column.definition.name))),
+      };
+    });
     return {
       name,
       title: table.definition.title,
@@ -153,7 +157,7 @@ class SheetViewMaker {
         name: definition.name,
         label: definition.label,
         group: definition.group ?? '',
-        detail: definition.detail === true,
+        detail: definition.detail === true || !this.isShown(definition, name, rows.length),
         words: definition.kind === 'choice' || definition.kind === 'product' || definition.kind === 'key',
       })),
       rows,
@@ -161,14 +165,26 @@ class SheetViewMaker {
     };
   }
 
-  private cell(table: CompiledTable, column: CompiledColumn, row: OptionRow, at: number): FieldView {
+  /** Whether some row has a code for which the column is shown. */
+  private isShown({ shownFor }: ColumnFile, table: string, rows: number): boolean {
+    if (shownFor === undefined) return true;
+    const cells = this.results.option.plan.tables.get(table)?.columns.get(shownFor.column) ?? [];
+    return cells.slice(0, rows).some((cell) => shownFor.codes.some((code) => code === this.results.read(cell)));
+  }
+
+  private cell(
+    table: CompiledTable,
+    column: CompiledColumn,
+    row: OptionRow,
+    at: number,
+    own: RowCell | undefined,
+  ): FieldView {
     const { definition } = column;
     const cell = this.results.option.plan.tables.get(table.definition.name)?.columns.get(definition.name)?.[at];
     const type = (cell === undefined ? undefined : this.results.option.plan.cells[cell]?.type) ?? {
       kind: 'truth' as const,
     };
     const stored = this.tables[table.definition.name]?.cells?.[row.id]?.[definition.name];
-    const own = this.ownCell(table, row, definition.name);
     const ownFormula = typeof own === 'object';
     const standard = ownFormula ? undefined : plain(own ?? ('default' in definition ? definition.default : undefined));
     const worked = stored === undefined ? undefined : this.workedAt(table, column, row, at, own);
@@ -178,10 +194,14 @@ class SheetViewMaker {
       : view;
   }
 
-  private ownCell(table: CompiledTable, row: OptionRow, column: string): RowCell | undefined {
-    const added = this.tables[table.definition.name]?.added?.[row.id];
-    if (added !== undefined) return added[column] ?? table.definition.newRow[column];
-    return table.rows.find((candidate) => candidate.id === row.id)?.cells[column];
+  /** What each row of a table gives itself, by its id, under what is entered over it. */
+  private ownCells(table: CompiledTable): (row: string) => RowFile {
+    const standard = new Map(table.rows.map(({ id, cells }) => [id, cells]));
+    const added = this.tables[table.definition.name]?.added ?? {};
+    return (row) => {
+      const cells = ownValue(added, row);
+      return cells === undefined ? (standard.get(row) ?? {}) : { ...table.definition.newRow, ...cells };
+    };
   }
 
   /** What the formula of a cell gives that a number was typed over. */
@@ -194,7 +214,7 @@ class SheetViewMaker {
   ): CellValue | undefined {
     const { name } = table.definition;
     const place: CellPlace = { kind: 'cell', table: name, column: column.definition.name, row: at };
-    const found = column.cases.get(row.unitCase) ?? column.cases.values().next().value;
+    const found = caseOf(column, row.unitCase);
     if (found === undefined) return undefined;
     if (column.definition.kind === 'formula')
       return this.evaluate(at === 0 && found.first !== undefined ? found.first : found.tree, place);
@@ -204,9 +224,7 @@ class SheetViewMaker {
   }
 
   private evaluate(tree: Checked | undefined, place: CellPlace): CellValue | undefined {
-    if (tree === undefined) return undefined;
-    this.evaluator ??= evaluatorOf(this.results);
-    return this.evaluator(tree, place);
+    return tree && this.evaluator(tree, place);
   }
 
   private field(parts: Omit<FieldParts, 'value' | 'productNames'>): FieldView {
@@ -229,7 +247,5 @@ function tellingColumns(columns: readonly CompiledColumn[]): readonly string[] {
 }
 
 function plain(value: number | string | undefined): number | string | undefined {
-  if (typeof value !== 'string') return value;
-  const day = readIsoDate(value);
-  return day.kind === 'day' ? day.day : value;
+  return typeof value === 'string' ? (serialDay(value) ?? value) : value;
 }

@@ -84,6 +84,12 @@ function heldBack(results: OptionResults): string[] {
   return [...new Set([...spoken, ...silent])];
 }
 
+function shapeWords({ stack }: OptionResults, code: unknown): string {
+  const definition = stack.tables.get('areas')?.columns.get('shape')?.definition;
+  const options = definition?.kind === 'choice' ? definition.options : [];
+  return options.find((option) => option.code === code)?.label ?? '';
+}
+
 function areasOf(results: OptionResults): AreaView[] {
   const table = results.option.plan.tables.get('areas');
   const at = (column: string, row: number): number => {
@@ -101,7 +107,7 @@ function areasOf(results: OptionResults): AreaView[] {
     sides:
       shape(row) === 'rectangle'
         ? `${writeFeetInches(at('length', row))} × ${writeFeetInches(at('width', row))}`
-        : 'as known',
+        : shapeWords(results, shape(row)),
     area: `${formatQuantity(at('area', row), one)} ft²`,
   }));
 }
