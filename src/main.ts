@@ -1,6 +1,5 @@
 import { readProducts } from './pricelist/read-products.ts';
 import { pinSheets } from './quote/sheet-store.ts';
-import { sheetsByHash } from './quote/stored-sheets.ts';
 import { QuoteDesk } from './session/quote-desk.ts';
 import { keepSetting, keptSetting } from './storage/kept-settings.ts';
 import { openQuoteStore } from './storage/quote-store.ts';
@@ -27,11 +26,7 @@ const demo = {
 /** Puts the templates, the storage and the desk together and shows the app. */
 async function start(): Promise<void> {
   const files = new Map(Object.entries(templates));
-  const [{ store: sheets }, rawSheets, opened] = await Promise.all([
-    pinSheets(files),
-    sheetsByHash(files.values()),
-    openQuoteStore(),
-  ]);
+  const [{ store: sheets, raw: rawSheets }, opened] = await Promise.all([pinSheets(files), openQuoteStore()]);
   const [priceListFile] = sheets.library.priceLists.values();
   const [csv = ''] = Object.values(priceLists);
   if (priceListFile === undefined) throw new Error('There is no price list.');

@@ -1,9 +1,8 @@
 import { explainFormula, valueText } from '../formula/explain.ts';
 import { cellName, cellNamed, rowPlace } from '../quote/cell-name.ts';
-import type { OptionResults } from '../quote/option-results.ts';
-import type { ColumnFile, LineFile } from '../template/line-schema.ts';
+import { definitionAt, explainedPlan, type OptionResults } from '../quote/option-results.ts';
 import { nearestWord } from '../units/nearest-word.ts';
-import { explainedPlan, failureWords } from './failure-words.ts';
+import { failureWords } from './failure-words.ts';
 import { messages } from './messages.ts';
 import type { PricedSystem } from './price-systems.ts';
 import { wrap } from './text-layout.ts';
@@ -34,7 +33,7 @@ function cellLines(results: OptionResults, cell: number): string[] {
   const planned = plan.cells[cell];
   if (planned === undefined) throw new Error(`The plan has no cell ${cell}`);
   const { place, type, content } = planned;
-  const definition = definitionOf(results, cell);
+  const definition = definitionAt(results, place);
   const value = results.read(cell);
   const formula = content.kind === 'formula' ? explainFormula(content.tree, place, explainedPlan(results)) : undefined;
   const [reads, readBy] = graph.kind === 'graph' ? [graph.reads[cell], graph.readBy[cell]] : [[], []];
@@ -70,13 +69,6 @@ function cellsHeaded(head: string, results: OptionResults, cells: readonly numbe
 
 function headed(head: string, text: string): string[] {
   return wrap(text, head.length < headWidth ? `  ${head.padEnd(headWidth)}` : `  ${head}  `);
-}
-
-function definitionOf(results: OptionResults, cell: number): LineFile | ColumnFile | undefined {
-  const place = results.option.plan.cells[cell]?.place;
-  if (place === undefined) return undefined;
-  if (place.kind === 'line') return results.stack.lines.get(place.name)?.definition;
-  return results.stack.tables.get(place.table)?.columns.get(place.column)?.definition;
 }
 
 function whyMissing({ option, stack }: OptionResults, name: string): string {

@@ -1,15 +1,9 @@
 import type { Failure } from '../formula/cells.ts';
-import type { ExplainedPlan } from '../formula/explain.ts';
 import { failureText } from '../formula/failure-text.ts';
 import { cellName } from '../quote/cell-name.ts';
-import { evaluatorOf, type OptionResults } from '../quote/option-results.ts';
+import { explainedPlan, type OptionResults } from '../quote/option-results.ts';
 
 /** Why a number failed, told where the failure began. */
 export function failureWords(results: OptionResults, failure: Failure): string {
   return failureText(failure, explainedPlan(results), (place) => cellName(results.option, place));
-}
-
-/** What explanations are made over. */
-export function explainedPlan(results: OptionResults): ExplainedPlan {
-  return { plan: results.option.plan, read: results.read, evaluate: evaluatorOf(results) };
 }

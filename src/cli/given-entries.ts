@@ -1,3 +1,4 @@
+import { productTable } from '../formula/cells.ts';
 import { rowPlace } from '../quote/cell-name.ts';
 import { type EntryContext, readEntryText, whyNotEntered } from '../quote/entry-text.ts';
 import type { CompiledColumn, CompiledStack, CompiledTable } from '../template/compiled-stack.ts';
@@ -131,7 +132,7 @@ class EntryGiver {
   }
 
   private setCell(name: string, row: string, columnName: string, text: string): Answer {
-    if (name === 'products') return refused(messages.ofPriceList);
+    if (name === productTable) return refused(messages.ofPriceList);
     const table = this.stack.tables.get(name);
     if (table === undefined) return absentWord(name, this.stack.tables.keys(), (near) => messages.noTable(name, near));
     const column = table.columns.get(columnName);

@@ -7,10 +7,12 @@ import {
   readEntryText,
   whyNotEntered,
 } from '../quote/entry-text.ts';
-import { type CompiledColumn, type CompiledTable, onlyCase } from '../template/compiled-stack.ts';
+import { type CompiledColumn, type CompiledTable, caseOf } from '../template/compiled-stack.ts';
 import type { PlacedRow } from '../template/composed-sheet.ts';
 import type { RowCell, RowFile } from '../template/line-schema.ts';
+import { ownValue } from '../template/own-value.ts';
 import { sheetLimits } from '../template/sheet-limits.ts';
+import { unitCaseOf } from '../template/table-shape.ts';
 import { nearestWord } from '../units/nearest-word.ts';
 import { messages } from './messages.ts';
 
@@ -33,11 +35,8 @@ export function readGivenRows(table: CompiledTable, value: unknown, context: Ent
 
 /** The type of a column in a row of which only some cells are given: units may follow a choice in the row. */
 export function typeInRow(table: CompiledTable, column: CompiledColumn, cells: RowFile): ValueType {
-  const follows = table.unitColumn;
-  const choice = follows === undefined ? undefined : table.columns.get(follows)?.definition;
-  const standard = choice?.kind === 'choice' ? choice.default : undefined;
-  const code = follows === undefined ? onlyCase : String(cells[follows] ?? standard ?? onlyCase);
-  const one = column.cases.get(code) ?? [...column.cases.values()][0];
+  const unitCase = unitCaseOf(table.definition.columns, table.unitColumn, (name) => ownValue(cells, name));
+  const one = caseOf(column, unitCase);
   if (one === undefined) throw new Error(`The column ${column.definition.name} has no type`);
   return one.type;
 }

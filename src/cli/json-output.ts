@@ -3,7 +3,7 @@ import type { ValueType } from '../formula/checked-tree.ts';
 import { cellName } from '../quote/cell-name.ts';
 import { cellOfColumn, cellOfLine } from '../quote/option-results.ts';
 import { toldChecks } from '../quote/told-checks.ts';
-import type { CompiledLine, CompiledTable } from '../template/compiled-stack.ts';
+import { type CompiledLine, type CompiledTable, caseOf } from '../template/compiled-stack.ts';
 import { standingRows } from '../template/table-rows.ts';
 import { isSerialDay, writeIsoDate } from '../units/serial-day.ts';
 import { failureWords } from './failure-words.ts';
@@ -85,13 +85,14 @@ function jsonRows(
   const rows = results.option.rows.get(name) ?? [];
   const standing = new Map(standingRows(table, entries.tables.get(name)).map((row) => [row.id, row.cells]));
   return rows.map(({ id, unitCase }, row) => {
-    const cells = [...table.columns].map(([column, { definition, cases }]): [string, JsonValue] => {
+    const cells = [...table.columns].map(([column, compiled]): [string, JsonValue] => {
+      const { definition } = compiled;
       if (definition.kind === 'text') {
         const own = standing.get(id)?.[column];
         return [column, typeof own === 'string' ? own : definition.text];
       }
       const cell = cellOfColumn(results, name, column, row);
-      const type = (cases.get(unitCase) ?? [...cases.values()][0])?.type;
+      const type = caseOf(compiled, unitCase)?.type;
       if (cell === undefined || type === undefined) throw new Error(`The option has no column ${name}.${column}`);
       const value = results.read(cell);
       const failure = failureIn(value, type, (failed) => failureWords(results, failed));

@@ -1,3 +1,5 @@
+import { didYouMean } from '../units/nearest-word.ts';
+
 /** The words of the command line, its help aside. */
 export const messages = {
   unknownOption: (option: string, near: string | undefined) =>
@@ -47,10 +49,6 @@ export const messages = {
   formulaNotHere: 'Its rows give no formulas of their own.',
   cellForms: 'A number, a text, or { "formula": "…" } is wanted here.',
 } as const;
-
-function didYouMean(near: string | undefined): string {
-  return near === undefined ? '' : ` Did you mean “${near}”?`;
-}
 
 function rowsThere(ids: readonly string[]): string {
   return ids.length === 0 ? ': it has none.' : `: it has ${ids.join(', ')}.`;

@@ -19,7 +19,7 @@ interface Condition {
 
 /**
  * SUMIFS, COUNTIFS, MATCH and INDEX in place of HyperFormula's own. Those cannot be kept: SUMIFS and COUNTIFS answer
- * from a stale cache after some edits (tests/engine/workbook.test.ts has one), INDEX(column, 1.5) is the first
+ * from a stale cache after some edits (tests/engine/workbook.test.ts has one), INDEX(column, 2.5) is the first
  * row, and a failed cell is skipped in a column of two rows but not of one. Here a failed cell that the answer depends
  * on is the answer.
  */

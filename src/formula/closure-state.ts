@@ -1,4 +1,6 @@
-import type { CellPlan, Failure, FailureKind } from './cells.ts';
+import { fifteenDigits } from '../units/decimal-rounding.ts';
+import type { CellPlan, CellValue, Failure, FailureKind } from './cells.ts';
+import type { ValueType } from './checked-tree.ts';
 
 /**
  * The store that closures read and write. Numbers stand raw; a code is its index in `codes`; truths are 1 and 0; NaN is
@@ -55,4 +57,25 @@ export function readCell(state: ClosureState, cell: number): number {
   const value = state.raw[cell] ?? Number.NaN;
   if (Number.isNaN(value)) state.failure = state.failures[cell];
   return value;
+}
+
+/** What a raw value reads as; `failure` is how it failed if it is NaN. A number too large to read fails in `cell`. */
+export function cellReading(
+  raw: number,
+  type: ValueType,
+  { codes }: ClosureState,
+  cell: number,
+  failure: Failure | undefined,
+): CellValue {
+  if (Number.isNaN(raw)) return failure ?? { kind: 'undefined', origin: cell };
+  if (type.kind === 'code') return codes.codeOf(raw);
+  if (type.kind === 'truth') return raw === 1;
+  return readingOf(raw) ?? { kind: 'undefined', origin: cell };
+}
+
+/** The 15-digit reading of a raw number: first as the engine reads cells, then the nearest double of those digits. */
+function readingOf(raw: number): number | undefined {
+  const read = fifteenDigits(raw);
+  if (Number.isNaN(read)) return 0;
+  return Number.isFinite(read) ? Number(read.toPrecision(15)) + 0 : undefined;
 }

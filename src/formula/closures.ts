@@ -1,8 +1,6 @@
-import { fifteenDigits } from '../units/decimal-rounding.ts';
 import { type CellGraph, graphOf } from './cell-graph.ts';
 import type { CellPlan, CellValue, PlannedCell } from './cells.ts';
-import type { ValueType } from './checked-tree.ts';
-import { type ClosureState, emptyState, type Work } from './closure-state.ts';
+import { type ClosureState, cellReading, emptyState, type Work } from './closure-state.ts';
 import { workOf } from './closure-work.ts';
 import { StaleSteps } from './stale-steps.ts';
 
@@ -74,18 +72,12 @@ class PlanClosures implements Closures {
   value(cell: number): CellValue {
     const planned = this.plan.cells[cell];
     if (planned === undefined) throw new Error(`The plan has no cell ${cell}`);
-    return this.read(this.state.raw[cell] ?? Number.NaN, planned.type, () => this.state.failures[cell], cell);
+    const { raw, failures } = this.state;
+    return cellReading(raw[cell] ?? Number.NaN, planned.type, this.state, cell, failures[cell]);
   }
 
   values(): CellValue[] {
     return this.plan.cells.map((_, cell) => this.value(cell));
-  }
-
-  private read(raw: number, type: ValueType, failure: () => CellValue | undefined, cell: number): CellValue {
-    if (Number.isNaN(raw)) return failure() ?? { kind: 'undefined', origin: cell };
-    if (type.kind === 'code') return this.state.codes.codeOf(raw);
-    if (type.kind === 'truth') return raw === 1;
-    return readingOf(raw) ?? { kind: 'undefined', origin: cell };
   }
 
   private markReaders(cell: number): void {
@@ -98,11 +90,4 @@ class PlanClosures implements Closures {
     if (cell?.content.kind !== 'formula') throw new Error(`Cell ${index} has no formula`);
     return workOf(cell.content.tree, { plan: this.plan, state: this.state, place: cell.place, cell: index });
   }
-}
-
-/** The 15-digit reading of a raw number: first as the engine reads cells, then the nearest double of those digits. */
-export function readingOf(raw: number): number | undefined {
-  const read = fifteenDigits(raw);
-  if (Number.isNaN(read)) return 0;
-  return Number.isFinite(read) ? Number(read.toPrecision(15)) + 0 : undefined;
 }

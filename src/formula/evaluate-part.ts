@@ -1,8 +1,10 @@
 import type { CellPlace, CellPlan, CellValue } from './cells.ts';
 import type { Checked } from './checked-tree.ts';
-import { emptyState } from './closure-state.ts';
+import { cellReading, emptyState } from './closure-state.ts';
 import { workOf } from './closure-work.ts';
-import { readingOf } from './closures.ts';
+
+/** Where a failure of the piece itself begins: in no cell. */
+const nowhere = -1;
 
 /** Works out a piece of a formula as it stands at a place. */
 export type PartEvaluator = (tree: Checked, place: CellPlace) => CellValue;
@@ -24,10 +26,7 @@ export function partEvaluator(plan: CellPlan, read: (cell: number) => CellValue)
     }
   });
   return (tree, place) => {
-    const raw = workOf(tree, { plan, state, place, cell: -1 })();
-    if (Number.isNaN(raw)) return state.failure ?? { kind: 'undefined', origin: -1 };
-    if (tree.type.kind === 'code') return state.codes.codeOf(raw);
-    if (tree.type.kind === 'truth') return raw === 1;
-    return readingOf(raw) ?? { kind: 'undefined', origin: -1 };
+    const raw = workOf(tree, { plan, state, place, cell: nowhere })();
+    return cellReading(raw, tree.type, state, nowhere, state.failure);
   };
 }

@@ -1,3 +1,4 @@
+import { didYouMean } from '../units/nearest-word.ts';
 import { isPoint, multiplyUnits, one, parseUnit, rootOfUnit, type Unit } from '../units/unit.ts';
 import type { Checked, FunctionName, ValueType } from './checked-tree.ts';
 import { nearestName } from './nearest-name.ts';
@@ -273,6 +274,5 @@ export function wantComparable(value: Checked, other: Checked, refuse: Refuse): 
 function neverAmong(codes: readonly string[], known: readonly string[]): string {
   const [code = ''] = codes;
   const near = codes.length === 1 ? nearestName(code, known) : undefined;
-  const hint = near === undefined ? '' : ` Did you mean “${near}”?`;
-  return `“${codes.join('”, “')}” ${codes.length === 1 ? 'is' : 'are'} never among ${known.join(', ')}.${hint}`;
+  return `“${codes.join('”, “')}” ${codes.length === 1 ? 'is' : 'are'} never among ${known.join(', ')}.${didYouMean(near)}`;
 }

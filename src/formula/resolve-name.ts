@@ -1,3 +1,4 @@
+import { didYouMean } from '../units/nearest-word.ts';
 import type { Checked, ValueType } from './checked-tree.ts';
 import type { FormulaFault } from './fault.ts';
 import { nearestName } from './nearest-name.ts';
@@ -121,8 +122,7 @@ class ScopeNames implements NameResolver {
   private meant(word: string, candidates: Iterable<string>): string {
     if (this.hints >= mostHints) return '';
     this.hints += 1;
-    const near = nearestName(word, candidates);
-    return near === undefined ? '' : ` Did you mean “${near}”?`;
+    return didYouMean(nearestName(word, candidates));
   }
 
   private refuse(at: Span, reason: string, kind: FormulaFault['kind'] = 'name'): Checked {

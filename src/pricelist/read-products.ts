@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { isCode } from '../formula/code-text.ts';
-import { nearestWord } from '../units/nearest-word.ts';
+import { didYouMean, nearestWord } from '../units/nearest-word.ts';
 import { readTyped } from '../units/typed-number.ts';
 import type { Unit } from '../units/unit.ts';
 
@@ -107,7 +107,7 @@ function faultsOfHeader(header: readonly string[], fields: readonly PriceField[]
       faults.push({
         line: 1,
         column: name,
-        reason: `There is no field “${name}”.${near === undefined ? '' : ` Did you mean “${near}”?`}`,
+        reason: `There is no field “${name}”.${didYouMean(near)}`,
       });
     else if (names.indexOf(name) !== at)
       faults.push({ line: 1, column: name, reason: `The column “${name}” stands twice.` });
@@ -138,7 +138,7 @@ class RowReader {
     if (!isCode(product)) refuse('product', `“${product}” is not a code: lower-case letters, digits and underscores.`);
     if (!this.kinds.includes(kind)) {
       const near = nearestWord(kind, this.kinds);
-      refuse('kind', `There is no kind of product “${kind}”.${near === undefined ? '' : ` Did you mean “${near}”?`}`);
+      refuse('kind', `There is no kind of product “${kind}”.${didYouMean(near)}`);
     }
     const fields: Record<string, number | string> = {};
     for (const field of this.kinds.includes(kind) ? this.fields : []) {

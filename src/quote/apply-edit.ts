@@ -1,7 +1,14 @@
-import type { CompiledStack } from '../template/compiled-stack.ts';
+import type { CompiledStack, CompiledTable } from '../template/compiled-stack.ts';
 import { withLine, withProduct, withTable } from './changed-quote.ts';
 import type { Edit, SingleEdit } from './edit.ts';
-import { entriesAt, mostOptions, type QuoteDocument, type SheetPlace, type StoredTable } from './quote-document.ts';
+import {
+  entriesAt,
+  layerOf,
+  mostOptions,
+  type QuoteDocument,
+  type SheetPlace,
+  type StoredTable,
+} from './quote-document.ts';
 import { addRow, enterCell, moveRow, removeRow, replaceRows, rowIds } from './stored-table.ts';
 import { valueRefusal } from './value-refusal.ts';
 
@@ -35,29 +42,13 @@ export function applyEdit(quote: QuoteDocument, edit: Edit, stacks: StackOfOptio
     case 'retitle':
       return applied({ ...quote, title: edit.title }, { kind: 'retitle', title: quote.title });
     case 'restoreTable': {
-      const before = entriesAt(quote, edit.sheet)?.tables[edit.table];
-      const inverse: Edit = {
-        kind: 'restoreTable',
-        sheet: edit.sheet,
-        table: edit.table,
-        products: quote.products,
-        ...content(before),
-      };
-      return applied({ ...withTable(quote, edit.sheet, edit.table, edit.content), products: edit.products }, inverse);
+      const changed = withTable(quote, edit.sheet, edit.table, edit.content);
+      return applied({ ...changed, products: edit.products }, restoresTable(quote, edit.sheet, edit.table));
     }
     case 'restoreLine': {
-      const before = entriesAt(quote, edit.sheet)?.lines[edit.line];
-      const inverse: Edit = {
-        kind: 'restoreLine',
-        sheet: edit.sheet,
-        line: edit.line,
-        products: quote.products,
-        ...content(before),
-      };
-      return applied({ ...withLine(quote, edit.sheet, edit.line, edit.content), products: edit.products }, inverse);
+      const changed = withLine(quote, edit.sheet, edit.line, edit.content);
+      return applied({ ...changed, products: edit.products }, restoresLine(quote, edit.sheet, edit.line));
     }
-    case 'restoreProducts':
-      return applied({ ...quote, products: edit.products }, { kind: 'restoreProducts', products: quote.products });
     default:
       return edit satisfies never;
   }
@@ -71,18 +62,21 @@ function refused(reason: string): EditResult {
   return { kind: 'refused', reason };
 }
 
-function content<T>(before: T | undefined): { content?: T } {
-  return before === undefined ? {} : { content: before };
+/** The edit that puts a table back as it stands in `quote`. */
+function restoresTable(quote: QuoteDocument, sheet: SheetPlace, table: string): SingleEdit {
+  const content = entriesAt(quote, sheet)?.tables[table];
+  return { kind: 'restoreTable', sheet, table, products: quote.products, ...(content !== undefined && { content }) };
+}
+
+function restoresLine(quote: QuoteDocument, sheet: SheetPlace, line: string): SingleEdit {
+  const content = entriesAt(quote, sheet)?.lines[line];
+  return { kind: 'restoreLine', sheet, line, products: quote.products, ...(content !== undefined && { content }) };
 }
 
 /** Any option's stack tells of the sheets that all options share. */
 function stackAt(quote: QuoteDocument, sheet: SheetPlace, stacks: StackOfOption): CompiledStack | undefined {
   const option = sheet.kind === 'option' ? sheet.option : quote.options[0]?.id;
   return option === undefined ? undefined : stacks(option);
-}
-
-function layerOf(sheet: SheetPlace): 'shop' | 'floor' | 'system' {
-  return sheet.kind === 'option' ? 'system' : sheet.kind;
 }
 
 function enterLine(
@@ -98,15 +92,8 @@ function enterLine(
       ? undefined
       : valueRefusal(line.definition, edit.value, edit.product ? [...quote.products, edit.product] : quote.products);
   if (refusal !== undefined) return refused(refusal);
-  const before = entriesAt(quote, edit.sheet)?.lines[edit.line];
-  const inverse: Edit = {
-    kind: 'restoreLine',
-    sheet: edit.sheet,
-    line: edit.line,
-    products: quote.products,
-    ...content(before),
-  };
-  return applied(withProduct(withLine(quote, edit.sheet, edit.line, edit.value), edit.product), inverse);
+  const changed = withLine(quote, edit.sheet, edit.line, edit.value);
+  return applied(withProduct(changed, edit.product), restoresLine(quote, edit.sheet, edit.line));
 }
 
 type TableEdit = Extract<Edit, { kind: 'enterCell' | 'addRow' | 'removeRow' | 'moveRow' | 'replaceRows' }>;
@@ -128,22 +115,14 @@ function editTable(quote: QuoteDocument, edit: TableEdit, stacks: StackOfOption)
   } else if (table.definition.rows !== 'free') return refused(`The rows of “${table.definition.title}” are fixed.`);
   const after = tableAfter(edit, table, before);
   if (typeof after === 'string') return refused(after);
-  const inverse: Edit = {
-    kind: 'restoreTable',
-    sheet: edit.sheet,
-    table: edit.table,
-    products: quote.products,
-    ...content(before),
-  };
   const changed = withTable(quote, edit.sheet, edit.table, after);
-  return applied(edit.kind === 'enterCell' ? withProduct(changed, edit.product) : changed, inverse);
+  return applied(
+    edit.kind === 'enterCell' ? withProduct(changed, edit.product) : changed,
+    restoresTable(quote, edit.sheet, edit.table),
+  );
 }
 
-function tableAfter(
-  edit: TableEdit,
-  table: Parameters<typeof rowIds>[0],
-  before: StoredTable | undefined,
-): StoredTable | string {
+function tableAfter(edit: TableEdit, table: CompiledTable, before: StoredTable | undefined): StoredTable | string {
   switch (edit.kind) {
     case 'enterCell':
       return enterCell(before, edit.row, edit.column, edit.value);

@@ -1,6 +1,7 @@
 import type { CellValue } from '../formula/cells.ts';
+import { answerSets } from '../template/answer-sets.ts';
 import type { Ask, Layer, SetValue } from '../template/sheet-schema.ts';
-import { readIsoDate } from '../units/serial-day.ts';
+import { serialDay } from '../units/serial-day.ts';
 import type { SeveralEdits, SingleEdit } from './edit.ts';
 import { cellOfColumn, cellOfLine, type OptionResults } from './option-results.ts';
 import type { SheetPlace } from './quote-document.ts';
@@ -27,7 +28,7 @@ export function answersOf(ask: Ask): readonly string[] {
 
 /** The answer in force: the first whose every value stands; undefined when none does. */
 export function standingAnswer(ask: Ask, results: OptionResults): number | undefined {
-  const at = setsOf(ask).findIndex(
+  const at = answerSets(ask).findIndex(
     (set, answer) =>
       Object.entries(set).every(([name, value]) => sameValue(valueAt(name, results), value)) &&
       (ask.kind !== 'sizes' || rowsStand(ask, answer, results)),
@@ -37,7 +38,7 @@ export function standingAnswer(ask: Ask, results: OptionResults): number | undef
 
 /** The edit that gives an answer, as one step to be undone. Undefined for an answer the question lacks. */
 export function answerEdit(ask: Ask, answer: number, sheet: SheetPlace): SeveralEdits | undefined {
-  const set = setsOf(ask)[answer];
+  const set = answerSets(ask)[answer];
   if (set === undefined) return undefined;
   const edits = Object.entries(set).map(([name, value]) => setEdit(name, value, sheet));
   if (ask.kind === 'sizes') {
@@ -45,21 +46,6 @@ export function answerEdit(ask: Ask, answer: number, sheet: SheetPlace): Several
     edits.unshift({ kind: 'replaceRows', sheet, table: ask.table, rows });
   }
   return { kind: 'several', words: ask.label, edits };
-}
-
-function setsOf(ask: Ask): readonly Readonly<Record<string, SetValue>>[] {
-  switch (ask.kind) {
-    case 'sizes':
-      return ask.choices.map((choice) => choice.set ?? {});
-    case 'oneOf':
-      return ask.choices.map((choice) => choice.set);
-    case 'toggle':
-      return [ask.off, ask.on];
-    case 'fields':
-      return [];
-    default:
-      return ask satisfies never;
-  }
 }
 
 function setEdit(name: string, value: SetValue, sheet: SheetPlace): SingleEdit {
@@ -89,7 +75,5 @@ function rowsStand(ask: Extract<Ask, { kind: 'sizes' }>, answer: number, results
 
 function sameValue(value: CellValue | undefined, wanted: SetValue): boolean {
   if (value === wanted) return true;
-  if (typeof wanted !== 'string') return false;
-  const day = readIsoDate(wanted);
-  return day.kind === 'day' && day.day === value;
+  return typeof wanted === 'string' && typeof value === 'number' && serialDay(wanted) === value;
 }

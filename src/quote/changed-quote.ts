@@ -1,5 +1,5 @@
 import type { ProductRow } from '../template/entries.ts';
-import type { QuoteDocument, SheetPlace, StoredTable, StoredValue } from './quote-document.ts';
+import type { QuoteDocument, SheetEntries, SheetPlace, StoredTable, StoredValue } from './quote-document.ts';
 
 export function withProduct(quote: QuoteDocument, product: ProductRow | undefined): QuoteDocument {
   if (product === undefined || quote.products.some((known) => known.product === product.product)) return quote;
@@ -27,7 +27,7 @@ export function withTable(
 function withEntries(
   quote: QuoteDocument,
   sheet: SheetPlace,
-  change: (entries: QuoteDocument['shop']) => QuoteDocument['shop'],
+  change: (entries: SheetEntries) => SheetEntries,
 ): QuoteDocument {
   if (sheet.kind === 'shop') return { ...quote, shop: change(quote.shop) };
   if (sheet.kind === 'floor') return { ...quote, floor: change(quote.floor) };

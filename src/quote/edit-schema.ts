@@ -55,7 +55,6 @@ const singleEdit = z.discriminatedUnion('kind', [
     content: z.exactOptional(storedValue),
     products,
   }),
-  z.strictObject({ kind: z.literal('restoreProducts'), products }),
 ]);
 
 /** Every edit the log may hold. What fits here leaves a quote that `readQuote` takes. */

@@ -75,5 +75,4 @@ export type SingleEdit =
       readonly line: string;
       readonly content?: StoredValue;
       readonly products: readonly ProductRow[];
-    }
-  | { readonly kind: 'restoreProducts'; readonly products: readonly ProductRow[] };
+    };

@@ -2,7 +2,7 @@ import type { ValueType } from '../formula/checked-tree.ts';
 import { entryRefusal } from '../template/cell-contents.ts';
 import type { ProductRow } from '../template/entries.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
-import { nearestWord } from '../units/nearest-word.ts';
+import { didYouMean, nearestWord } from '../units/nearest-word.ts';
 import { readTyped, type TypedOptions } from '../units/typed-number.ts';
 
 export type EntryReading =
@@ -94,7 +94,7 @@ function readCode(
     code,
     accepted.map(({ product }) => product),
   );
-  return refused(`The price list has no product “${code}”.${near === undefined ? '' : ` Did you mean “${near}”?`}`);
+  return refused(`The price list has no product “${code}”.${didYouMean(near)}`);
 }
 
 function refused(reason: string): EntryReading {

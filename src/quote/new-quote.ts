@@ -6,6 +6,9 @@ import { nothingEntered, type QuoteDocument, type QuoteOption } from './quote-do
 import { QuoteStacks } from './quote-stacks.ts';
 import type { SheetStore } from './sheet-store.ts';
 
+/** Work starts two weeks after a new quote until somebody says otherwise. */
+const daysToStart = 14;
+
 export interface NewQuote {
   readonly id: string;
   readonly title: string;
@@ -48,7 +51,10 @@ export function makeQuote(
       entries: nothingEntered,
     }),
   );
-  const floor = wanted.madeOn === undefined ? nothingEntered : { lines: { quote_date: wanted.madeOn }, tables: {} };
+  const floor =
+    wanted.madeOn === undefined
+      ? nothingEntered
+      : { lines: { quote_date: wanted.madeOn, start_date: wanted.madeOn + daysToStart }, tables: {} };
   const quote: QuoteDocument = {
     format: 'spreadrate.quote',
     version: 1,

@@ -1,6 +1,8 @@
-import type { CellValue } from '../formula/cells.ts';
+import type { CellPlace, CellValue } from '../formula/cells.ts';
 import { type PartEvaluator, partEvaluator } from '../formula/evaluate-part.ts';
+import type { ExplainedPlan } from '../formula/explain.ts';
 import type { CompiledStack } from '../template/compiled-stack.ts';
+import type { ColumnFile, LineFile } from '../template/line-schema.ts';
 import type { OptionPlan } from '../template/plan.ts';
 
 /** One option of a quote, worked out: what its sheets are and what every cell reads. */
@@ -25,6 +27,17 @@ export function lineValue(results: OptionResults, line: string): CellValue {
   const cell = cellOfLine(results, line);
   if (cell === undefined) throw new Error(`The option has no line ${line}`);
   return results.read(cell);
+}
+
+/** What stands at a place, as its sheet declares it; undefined for what the price list gives. */
+export function definitionAt({ stack }: OptionResults, place: CellPlace): LineFile | ColumnFile | undefined {
+  if (place.kind === 'line') return stack.lines.get(place.name)?.definition;
+  return stack.tables.get(place.table)?.columns.get(place.column)?.definition;
+}
+
+/** What explanations are made over. */
+export function explainedPlan(results: OptionResults): ExplainedPlan {
+  return { plan: results.option.plan, read: results.read, evaluate: evaluatorOf(results) };
 }
 
 /** Works out pieces of formulas over an option's values. */

@@ -66,6 +66,11 @@ export type SheetPlace =
   | { readonly kind: 'floor' }
   | { readonly kind: 'option'; readonly option: string };
 
+/** The layer of the sheet that is meant: an option's own is a system's. */
+export function layerOf(place: SheetPlace): 'shop' | 'floor' | 'system' {
+  return place.kind === 'option' ? 'system' : place.kind;
+}
+
 /** The entries of one sheet, or undefined when the quote has no such option. */
 export function entriesAt(quote: QuoteDocument, place: SheetPlace): SheetEntries | undefined {
   switch (place.kind) {

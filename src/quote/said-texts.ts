@@ -25,10 +25,9 @@ export function saidTexts(results: OptionResults, use: SectionUse): SaidText[] {
 }
 
 /** A free-text line with its holes filled, whether or not its `when` holds. */
-export function filledLine(results: OptionResults, name: string): string {
-  const evaluate = evaluatorOf(results);
+export function filledLine(results: OptionResults, name: string, evaluate: PartEvaluator): string {
   const say = results.stack.lines.get(name)?.say ?? [];
-  return filledText(say, (piece) => spoken(evaluate(piece.tree, { kind: 'line', name }), piece.tree.type));
+  return filledText(say, ({ tree }) => spoken(evaluate(tree, { kind: 'line', name }), tree.type));
 }
 
 function said(name: string, results: OptionResults, evaluate: PartEvaluator): SaidText | undefined {
@@ -36,13 +35,8 @@ function said(name: string, results: OptionResults, evaluate: PartEvaluator): Sa
   if (line === undefined || line.definition.kind === 'check') return undefined;
   const { label } = line.definition;
   if (line.definition.kind !== 'text') return { name, label, text: valueText(lineValue(results, name), line.type) };
-  const place = { kind: 'line', name } as const;
-  if (line.tree !== undefined && evaluate(line.tree, place) !== true) return undefined;
-  return {
-    name,
-    label,
-    text: filledText(line.say ?? [], (piece) => spoken(evaluate(piece.tree, place), piece.tree.type)),
-  };
+  if (line.tree !== undefined && evaluate(line.tree, { kind: 'line', name }) !== true) return undefined;
+  return { name, label, text: filledLine(results, name, evaluate) };
 }
 
 /** As explanations have it, but whole dollars without their cents: people say $9 a foot. */
@@ -53,6 +47,10 @@ function spoken(value: CellValue, type: ValueType): string {
   return formatQuantity(value, type.unit, { digits: 0 });
 }
 
-function filledText(say: readonly SayPiece[], fill: (piece: Extract<SayPiece, { kind: 'value' }>) => string): string {
+/** What is said with each of its holes filled. */
+export function filledText(
+  say: readonly SayPiece[],
+  fill: (piece: Extract<SayPiece, { kind: 'value' }>) => string,
+): string {
   return say.map((piece) => (piece.kind === 'words' ? piece.words : fill(piece))).join('');
 }

@@ -1,4 +1,3 @@
-import { readSheetValue } from '../template/read-sheet.ts';
 import type { SheetFault } from '../template/sheet-fault.ts';
 import type { Layer, SheetFile } from '../template/sheet-schema.ts';
 import { libraryOf, type TemplateLibrary } from '../template/template-library.ts';
@@ -13,19 +12,27 @@ export interface SheetStore {
   hashOf(layer: Layer, id: string): SheetHash | undefined;
 }
 
-/** Hashes sheet files given as parsed JSON by their path. Faults of the files' shape come along. */
-export async function pinSheets(
-  files: ReadonlyMap<string, unknown>,
-): Promise<{ readonly store: SheetStore; readonly faults: readonly SheetFault[] }> {
-  const { library, faults } = libraryOf(files);
+/** Sheet files that were read and hashed. */
+export interface PinnedSheets {
+  readonly store: SheetStore;
+  /** The parsed JSON of every sheet, under its hash. */
+  readonly raw: ReadonlyMap<SheetHash, unknown>;
+  /** Faults of the files' shape. */
+  readonly faults: readonly SheetFault[];
+}
+
+/** Reads and hashes sheet files, given as parsed JSON by their path; each is read once and hashed once. */
+export async function pinSheets(files: ReadonlyMap<string, unknown>): Promise<PinnedSheets> {
+  const { library, sheets: read, faults } = libraryOf(files);
   const sheets = new Map<SheetHash, SheetFile>();
+  const raw = new Map<SheetHash, unknown>();
   const hashes = new Map<string, SheetHash>();
-  for (const value of files.values()) {
-    const { sheet } = readSheetValue(value);
-    if (sheet === undefined) continue;
+  for (const [path, sheet] of read) {
+    const value = files.get(path);
     const hash = await contentHash(value);
     sheets.set(hash, sheet);
+    raw.set(hash, value);
     hashes.set(`${sheet.layer} ${sheet.id}`, hash);
   }
-  return { store: { sheets, library, hashOf: (layer, id) => hashes.get(`${layer} ${id}`) }, faults };
+  return { store: { sheets, library, hashOf: (layer, id) => hashes.get(`${layer} ${id}`) }, raw, faults };
 }

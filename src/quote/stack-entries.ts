@@ -1,5 +1,5 @@
 import type { GivenTable, GivenValue, StackEntries } from '../template/entries.ts';
-import { readIsoDate } from '../units/serial-day.ts';
+import { serialDay } from '../units/serial-day.ts';
 import type { QuoteDocument, QuoteOption, SheetEntries, StoredTable, StoredValue } from './quote-document.ts';
 
 /** What a quote gives the sheets of one option: shop and floor shared, the option's own over them. */
@@ -20,8 +20,7 @@ export function givenValue(stored: StoredValue): GivenValue {
   if (typeof stored === 'object' && 'instead' in stored) return { kind: 'instead', value: stored.instead };
   const value = typeof stored === 'object' ? stored.value : stored;
   if (typeof value === 'number') return { kind: 'value', value };
-  const day = readIsoDate(value);
-  return { kind: 'value', value: day.kind === 'day' ? day.day : value };
+  return { kind: 'value', value: serialDay(value) ?? value };
 }
 
 function givenTable(stored: StoredTable): GivenTable {

@@ -1,9 +1,10 @@
 import type { CellPlace, CellValue } from '../formula/cells.ts';
 import type { PartEvaluator } from '../formula/evaluate-part.ts';
 import { valueText } from '../formula/explain.ts';
-import type { SayPiece } from '../template/compiled-stack.ts';
+import { caseOf, type SayPiece } from '../template/compiled-stack.ts';
 import type { Layer } from '../template/sheet-schema.ts';
 import { evaluatorOf, type OptionResults } from './option-results.ts';
+import { filledText } from './said-texts.ts';
 
 export type Severity = 'note' | 'caution' | 'stop';
 
@@ -29,7 +30,8 @@ export function toldChecks(results: OptionResults): ToldCheck[] {
   let evaluator: PartEvaluator | undefined;
   const speak = (say: readonly SayPiece[] | undefined, place: CellPlace): string => {
     evaluator ??= evaluatorOf(results);
-    return saidText(say ?? [], place, evaluator);
+    const evaluate = evaluator;
+    return filledText(say ?? [], ({ tree }) => valueText(evaluate(tree, place), tree.type));
   };
   return [...lineChecks(results, speak), ...columnChecks(results, speak)];
 }
@@ -62,7 +64,7 @@ function columnChecks(results: OptionResults, speak: Speak): ToldCheck[] {
       return cells.map((cell, row) => {
         const verdict = verdictOf(results.read(cell));
         const { id = '', label = '', unitCase = '' } = rows[row] ?? {};
-        const say = column.cases.get(unitCase)?.say ?? column.cases.values().next().value?.say;
+        const say = caseOf(column, unitCase)?.say;
         const place: CellPlace = { kind: 'cell', table: name, column: definition.name, row };
         const says = saying(verdict, `${label}: ${definition.label}`, () => `${label}: ${speak(say, place)}`);
         return {
@@ -103,10 +105,4 @@ function described({
 function verdictOf(value: CellValue): ToldCheck['verdict'] {
   if (typeof value !== 'boolean') return 'unknown';
   return value ? 'holds' : 'fails';
-}
-
-function saidText(say: readonly SayPiece[], place: CellPlace, evaluate: PartEvaluator): string {
-  return say
-    .map((piece) => (piece.kind === 'words' ? piece.words : valueText(evaluate(piece.tree, place), piece.tree.type)))
-    .join('');
 }

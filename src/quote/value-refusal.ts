@@ -1,7 +1,8 @@
+import { isCode } from '../formula/code-text.ts';
 import { entryRefusal } from '../template/cell-contents.ts';
 import type { ProductRow } from '../template/entries.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
-import { readIsoDate } from '../units/serial-day.ts';
+import { serialDay } from '../units/serial-day.ts';
 import type { StoredValue } from './quote-document.ts';
 
 /** Why a line or cell cannot hold a value, or undefined when it can. */
@@ -10,7 +11,8 @@ export function valueRefusal(
   stored: StoredValue,
   products: readonly ProductRow[],
 ): string | undefined {
-  const { name } = definition;
+  // People know the line by its label; the code is for formulas.
+  const name = definition.label;
   if (typeof stored === 'object' && 'instead' in stored) {
     if (definition.kind !== 'formula') return `“${name}” is not worked out; enter it instead.`;
     return Number.isFinite(stored.instead) ? undefined : `“${name}” must be a number.`;
@@ -23,7 +25,7 @@ export function valueRefusal(
     case 'text':
       return `“${name}” is free text of the sheet.`;
     case 'key':
-      return typeof value === 'string' && /^[a-z][a-z0-9_]*$/.test(value)
+      return typeof value === 'string' && isCode(value)
         ? undefined
         : 'A row’s code is lower-case letters, digits and underscores.';
     case 'choice': {
@@ -40,15 +42,10 @@ export function valueRefusal(
         : `“${name}” takes a product of the kind ${definition.accepts.join(' or ')}.`;
     }
     case 'entry': {
-      const number = typeof value === 'number' ? value : dayOf(value);
+      const number = typeof value === 'number' ? value : serialDay(value);
       return number === undefined ? `“${name}” must be a number.` : entryRefusal(definition, name, number);
     }
     default:
       return definition satisfies never;
   }
-}
-
-function dayOf(text: string): number | undefined {
-  const read = readIsoDate(text);
-  return read.kind === 'day' ? read.day : undefined;
 }

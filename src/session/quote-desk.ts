@@ -1,13 +1,15 @@
 import { QuoteWorkbooks } from '../engine/quote-workbooks.ts';
+import { canonicalJson } from '../quote/canonical-json.ts';
 import { makeQuote, type NewQuote } from '../quote/new-quote.ts';
-import type { QuoteDocument, QuoteOption } from '../quote/quote-document.ts';
+import type { QuoteDocument, QuoteOption, SheetHash } from '../quote/quote-document.ts';
 import { optionSummaries } from '../quote/quote-head.ts';
 import { QuoteStacks } from '../quote/quote-stacks.ts';
 import type { SheetStore } from '../quote/sheet-store.ts';
 import { type RawSheets, withStoredSheets } from '../quote/stored-sheets.ts';
 import type { QuoteList, QuoteStore } from '../storage/quote-store.ts';
 import type { ProductRow } from '../template/entries.ts';
-import { QuoteSession, type SessionStart } from './quote-session.ts';
+import type { SheetFile } from '../template/sheet-schema.ts';
+import { QuoteSession } from './quote-session.ts';
 import { SharedQuote, storeKeeper } from './share-quote.ts';
 
 /** What quotes are made from, and where they are kept. */
@@ -37,10 +39,18 @@ export class QuoteDesk {
   readonly priceList: ReadonlyMap<string, ProductRow>;
   readonly unkept: string | undefined;
   private readonly parts: DeskParts;
-  private readonly inMemory = new Map<string, QuoteDocument>();
+  /** Open quotes that nothing else keeps. */
+  private readonly inMemory = new Map<string, OpenQuote>();
+  /** Sheets of the templates and of every quote opened so far; none ever changes under its hash. */
+  private readonly known: Map<SheetHash, SheetFile>;
+  private readonly stacks: QuoteStacks;
+  /** The quote made last, which is usually opened at once. */
+  private made: { readonly quote: QuoteDocument; readonly workbooks: QuoteWorkbooks } | undefined;
 
   constructor(parts: DeskParts) {
     this.parts = parts;
+    this.known = new Map(parts.sheets.sheets);
+    this.stacks = new QuoteStacks({ ...parts.sheets, sheets: this.known });
     this.priceList = parts.priceList;
     this.unkept = parts.store === undefined ? (parts.unkept ?? 'This browser keeps nothing.') : undefined;
   }
@@ -56,12 +66,12 @@ export class QuoteDesk {
 
   async list(): Promise<QuoteList | DeskFault> {
     if (this.parts.store !== undefined) return this.parts.store.list();
-    const quotes = [...this.inMemory.values()].map(({ id, title }) => ({
-      id,
-      title,
+    const quotes = [...this.inMemory.values()].map(({ session: { quote } }) => ({
+      id: quote.id,
+      title: quote.title,
       updatedAt: '',
       options: [],
-      demo: id === 'demo',
+      demo: quote.id === 'demo',
     }));
     return { kind: 'list', quotes, damaged: [] };
   }
@@ -71,32 +81,35 @@ export class QuoteDesk {
     const made = makeQuote(wanted, this.parts.sheets, this.priceList);
     if (made.kind === 'refused') return fault(made.faults);
     const { store } = this.parts;
+    const { quote } = made;
+    const workbooks = this.workbooksOf(quote);
+    if ('kind' in workbooks) return workbooks;
     if (store === undefined) {
-      this.inMemory.set(wanted.id, made.quote);
-      return made.quote;
+      const unkept = this.unkept === undefined ? {} : { unkept: this.unkept };
+      this.inMemory.set(wanted.id, { kind: 'open', session: new QuoteSession(quote, workbooks, unkept) });
+      return quote;
     }
-    const opened = this.sessionOf(made.quote, this.parts.sheets, {});
-    if (opened.kind === 'fault') return opened;
-    const options = optionSummaries(made.quote, (option) => opened.session.results(option));
-    const stored = await store.create({ quote: made.quote, options, demo, at, sheets: this.parts.rawSheets });
-    return stored.kind === 'fault' ? stored : made.quote;
+    const options = optionSummaries(quote, (option) => workbooks.results(option));
+    const stored = await store.create({ quote, options, demo, at, sheets: this.parts.rawSheets });
+    if (stored.kind === 'fault') return stored;
+    this.made = { quote, workbooks };
+    return quote;
   }
 
   async open(id: string): Promise<OpenQuote | DeskFault> {
     const { store, sheets, rawSheets } = this.parts;
-    if (store === undefined) {
-      const quote = this.inMemory.get(id);
-      if (quote === undefined) return { kind: 'fault', reason: 'There is no such quote.' };
-      return this.sessionOf(quote, sheets, this.unkept === undefined ? {} : { unkept: this.unkept });
-    }
+    if (store === undefined) return this.inMemory.get(id) ?? { kind: 'fault', reason: 'There is no such quote.' };
     const loaded = await store.load(id);
     if (loaded.kind === 'fault') return loaded;
-    const pinned = withStoredSheets(sheets, loaded.sheets).store;
-    const opened = this.sessionOf(loaded.quote, pinned, { past: loaded, keeper: storeKeeper(store, id, rawSheets) });
-    if (opened.kind === 'fault') return opened;
-    const shared = new SharedQuote(opened.session, store);
+    const pinned = withStoredSheets({ ...sheets, sheets: this.known }, loaded.sheets).store;
+    for (const [hash, sheet] of pinned.sheets) this.known.set(hash, sheet);
+    const workbooks = this.workbooksOf(loaded.quote);
+    if ('kind' in workbooks) return workbooks;
+    const start = { past: loaded, keeper: storeKeeper(store, id, rawSheets) };
+    const session = new QuoteSession(loaded.quote, workbooks, start);
+    const shared = new SharedQuote(session, store);
     await shared.join();
-    return { ...opened, shared, ...(loaded.notice !== undefined && { notice: loaded.notice }) };
+    return { kind: 'open', session, shared, ...(loaded.notice !== undefined && { notice: loaded.notice }) };
   }
 
   async remove(id: string): Promise<DeskFault | undefined> {
@@ -125,12 +138,15 @@ export class QuoteDesk {
     return this.parts.sheets.hashOf('system', id);
   }
 
-  private sessionOf(quote: QuoteDocument, pinned: SheetStore, start: SessionStart): OpenQuote | DeskFault {
-    const stacks = new QuoteStacks(pinned);
-    const workbooks = new QuoteWorkbooks((whole, option) => stacks.of(whole, option).stack);
+  /** A quote worked out; what was just made is so already. */
+  private workbooksOf(quote: QuoteDocument): QuoteWorkbooks | DeskFault {
+    const { made } = this;
+    this.made = undefined;
+    if (made !== undefined && canonicalJson(made.quote) === canonicalJson(quote)) return made.workbooks;
+    made?.workbooks.close();
+    const workbooks = new QuoteWorkbooks((whole, option) => this.stacks.of(whole, option).stack);
     const laid = workbooks.load(quote);
-    if (laid.kind === 'refused') return fault(laid.faults);
-    return { kind: 'open', session: new QuoteSession(quote, workbooks, start) };
+    return laid.kind === 'refused' ? fault(laid.faults) : workbooks;
   }
 }
 

@@ -5,6 +5,7 @@ import type { ComposedSheet } from './composed-sheet.ts';
 import type { DeclaredNames } from './declared-names.ts';
 import type { SheetFault } from './sheet-fault.ts';
 import type { Ask, SetValue } from './sheet-schema.ts';
+import { unknownCells } from './table-shape.ts';
 
 /** What is wrong with the questions of a sheet: names it lacks, and values that may not stand there. */
 export function askFaults(sheet: ComposedSheet, declared: DeclaredNames): SheetFault[] {
@@ -20,17 +21,22 @@ export function askFaults(sheet: ComposedSheet, declared: DeclaredNames): SheetF
 }
 
 function namedFaults(ask: Ask, path: string, sheet: ComposedSheet, declared: DeclaredNames): SheetFault[] {
+  const at = `${path} (${ask.id})`;
   if (ask.kind === 'sizes') {
-    const table = declared.tables.get(ask.table);
-    if (table?.layer === sheet.layer && table.table.rows === 'free') return [];
-    return [
-      { path: `${path} (${ask.id})`, reason: `“${ask.table}” is no table of this sheet whose rows may be replaced.` },
-    ];
+    const found = declared.tables.get(ask.table);
+    if (found?.layer !== sheet.layer || found.table.rows !== 'free')
+      return [{ path: at, reason: `“${ask.table}” is no table of this sheet whose rows may be replaced.` }];
+    const unknown = ask.choices.flatMap(({ rows }) => rows.flatMap((cells) => unknownCells(found.table, cells)));
+    return unknown.map(({ name, reason }) => ({ path: `${at}: ${ask.table}.${name}`, reason }));
   }
   if (ask.kind !== 'fields') return [];
+  const isOwnEntry = (name: string): boolean => {
+    const found = declared.lines.get(name);
+    return found?.layer === sheet.layer && found.line.kind === 'entry';
+  };
   return ask.lines
-    .filter((name) => declared.lines.get(name)?.line.kind !== 'entry')
-    .map((name) => ({ path: `${path} (${ask.id}): ${name}`, reason: `There is no entry “${name}” in this sheet.` }));
+    .filter((name) => !isOwnEntry(name))
+    .map((name) => ({ path: `${at}: ${name}`, reason: `There is no entry “${name}” in this sheet.` }));
 }
 
 function setRefusal(name: string, value: SetValue, sheet: ComposedSheet, declared: DeclaredNames): string | undefined {

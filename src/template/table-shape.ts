@@ -7,6 +7,7 @@ import type { ColumnFile, RowCell } from './line-schema.ts';
 import { ownValue } from './own-value.ts';
 import type { FaultReporter } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
+import type { TableFile } from './sheet-schema.ts';
 
 type EntryColumn = Extract<ColumnFile, { kind: 'entry' }>;
 
@@ -82,14 +83,19 @@ export function unitCaseOf(
 
 /** Tells cells of rows whose column the table has not. */
 export function tellUnknownCells({ table, rows, path }: DeclaredTable, report: FaultReporter): void {
-  const names = table.columns.map((column) => column.name);
-  const look = (cells: object, at: string): void => {
-    for (const name of Object.keys(cells)) {
-      if (names.includes(name) || name === 'label') continue;
-      const near = nearestName(name, names);
-      report(`${at}.${name}`, `The table “${table.name}” has no column “${name}”.${didYouMean(near)}`);
-    }
+  const tell = (cells: object, at: string): void => {
+    for (const { name, reason } of unknownCells(table, cells)) report(`${at}.${name}`, reason);
   };
-  for (const row of rows) look(row.cells, row.path);
-  look(table.newRow, `${path}.newRow`);
+  for (const row of rows) tell(row.cells, row.path);
+  tell(table.newRow, `${path}.newRow`);
+}
+
+/** What a row gives for columns that its table has not. */
+export function unknownCells(table: TableFile, cells: object): { readonly name: string; readonly reason: string }[] {
+  const names = table.columns.map((column) => column.name);
+  return Object.keys(cells).flatMap((name) => {
+    if (names.includes(name) || name === 'label') return [];
+    const hint = didYouMean(nearestName(name, names));
+    return [{ name, reason: `The table “${table.name}” has no column “${name}”.${hint}` }];
+  });
 }

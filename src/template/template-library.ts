@@ -13,6 +13,8 @@ export interface TemplateLibrary {
 
 export interface LibraryResult {
   readonly library: TemplateLibrary;
+  /** Every file that is a sheet, by its path. */
+  readonly sheets: ReadonlyMap<string, SheetFile>;
   readonly faults: readonly SheetFault[];
 }
 
@@ -25,11 +27,13 @@ export function libraryOf(files: ReadonlyMap<string, unknown>): LibraryResult {
     system: new Map(),
     part: new Map(),
   };
+  const sheets = new Map<string, SheetFile>();
   const faults: SheetFault[] = [];
   for (const [path, value] of files) {
     const read = readSheetValue(value);
     faults.push(...read.faults.map((fault) => ({ ...fault, path: `${path}: ${fault.path}` })));
     if (read.sheet === undefined) continue;
+    sheets.set(path, read.sheet);
     const { layer, id } = read.sheet;
     if (byLayer[layer].has(id)) faults.push({ path, reason: `There is another ${layer} sheet “${id}”.` });
     byLayer[layer].set(id, read.sheet);
@@ -41,5 +45,5 @@ export function libraryOf(files: ReadonlyMap<string, unknown>): LibraryResult {
     systems: byLayer.system,
     parts: byLayer.part,
   };
-  return { library, faults };
+  return { library, sheets, faults };
 }

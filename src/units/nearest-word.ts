@@ -17,6 +17,11 @@ export function nearestWord(word: string, candidates: Iterable<string>): string 
   return best;
 }
 
+/** The question that follows a message: ` Did you mean “gal”?`, or nothing where no word is near. */
+export function didYouMean(near: string | undefined): string {
+  return near === undefined ? '' : ` Did you mean “${near}”?`;
+}
+
 /** Damerau and Levenshtein's distance: insertions, deletions, exchanges and swaps of neighbouring letters. */
 function lettersApart(a: string, b: string): number {
   let twoAbove: readonly number[] = [];

@@ -27,6 +27,12 @@ export function readIsoDate(text: string): DayResult {
   return isSerialDay(day) ? { kind: 'day', day } : { kind: 'fault', reason: messages.dateTooEarly };
 }
 
+/** The serial day of an ISO date; undefined for any other text. Example: `serialDay('2026-03-09')` → 46090. */
+export function serialDay(text: string): number | undefined {
+  const read = readIsoDate(text);
+  return read.kind === 'day' ? read.day : undefined;
+}
+
 /**
  * Writes a serial day as `YYYY-MM-DD`; an hour of the day (a fraction) is left out.
  * Throws outside 1899-12-30 to 9999-12-31: ask `isSerialDay` first. Example: `writeIsoDate(46090)` → '2026-03-09'.

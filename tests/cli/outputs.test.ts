@@ -18,7 +18,7 @@ describe('the JSON', () => {
     expect(sheets.shop.lines.labour_rate).toEqual({ value: 38, unit: '$/h', formula: null });
     expect(sheets.floor.lines.labour_rate).toBeUndefined();
     expect(sheets[flake].lines.labour_rate).toBeUndefined();
-    expect(Object.keys(sheets.floor.tables)).toEqual(['areas']);
+    expect(Object.keys(sheets.floor.tables)).toEqual(['areas', 'corners']);
     expect(sheets[flake].tables.coats).toHaveLength(3);
   });
 
@@ -39,9 +39,18 @@ describe('the JSON', () => {
       shape: 'rectangle',
       length: 24,
       width: 22,
+      third_side: 0,
+      cut_length: 0,
+      cut_width: 0,
       known_area: 0,
       known_edge: 0,
       joined: 0,
+      left_out: 0,
+      area_number: 1,
+      half_sides: 23,
+      corner_fits: true,
+      triangle_closes: true,
+      corners_given: true,
       area: 528,
       perimeter: 92,
     });

@@ -55,11 +55,11 @@ describe('the first minute in a customer’s garage, on a phone of 360 × 740', 
     for (const key of ['2', '2', 'ft', '7', 'in', 'Width next', '2', '0', 'Done']) {
       await page.getByRole('button', { name: key, exact: true }).first().tap();
     }
-    await page.getByText(`22' 7" × 20'`).waitFor();
+    await page.getByRole('button', { name: `22' 7" × 20'` }).waitFor();
     await page.getByText('saved', { exact: true }).waitFor();
     const price = await bigPrice(page, flake);
     await page.reload();
-    await page.getByText(`22' 7" × 20'`).waitFor();
+    await page.getByRole('button', { name: `22' 7" × 20'` }).waitFor();
     expect(await bigPrice(page, flake)).toBe(price);
     await close();
   });
@@ -91,14 +91,51 @@ describe('the first minute in a customer’s garage, on a phone of 360 × 740', 
     await close();
   });
 
-  it('refuses a width of nothing on the pad, says so, and leaves the floor alone', async () => {
+  it('refuses a width of 0 on the pad, says so, and leaves the floor alone', async () => {
     const { page, close } = await openApp(browser, '#/quote/demo/price', phone);
     await page.getByRole('button', { name: /^Bay/ }).first().tap();
-    for (const key of ['3', '0', 'Width next', 'Done'])
+    for (const key of ['3', '0', 'Width next', '0', 'Done']) {
       await page.getByRole('button', { name: key, exact: true }).first().tap();
+    }
     expect(await page.getByRole('alert').first().textContent()).toContain('Width');
     await page.getByRole('button', { name: 'Leave as it was' }).tap();
     await page.getByRole('heading', { name: 'Measure · 528 ft²' }).waitFor();
+    await close();
+  });
+
+  it('adds no area that nobody measured, and keeps a side that is not typed anew', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price', phone);
+    await page.getByRole('button', { name: 'Add an area' }).tap();
+    await page.getByRole('button', { name: 'Leave as it was' }).tap();
+    await page.getByRole('heading', { name: 'Measure · 528 ft²' }).waitFor();
+    await page.getByRole('button', { name: /^Bay/ }).first().tap();
+    for (const key of ['3', '0', 'Width next', 'Done'])
+      await page.getByRole('button', { name: key, exact: true }).first().tap();
+    await page.getByRole('heading', { name: 'Measure · 660 ft²' }).waitFor();
+    await page.getByRole('button', { name: 'Add an area' }).tap();
+    for (const key of ['1', '0', 'Width next', '4', 'Done'])
+      await page.getByRole('button', { name: key, exact: true }).first().tap();
+    await page.getByRole('heading', { name: 'Measure · 700 ft²' }).waitFor();
+    await close();
+  });
+
+  it('keeps a stem wall of −5 ft in its field with the reason, in the words of the trade', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price', phone);
+    const field = page.getByRole('textbox', { name: /^Stem walls, length/ });
+    await field.fill('-5');
+    await field.press('Tab');
+    await page.getByText(/“Stem walls, length without doors” must lie between/).waitFor();
+    expect(await field.inputValue()).toBe('-5');
+    await close();
+  });
+
+  it('says side by side, too, that a damp basement is not to be priced yet', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price', phone);
+    await page.getByRole('button', { name: 'Basement 30 × 24' }).tap();
+    await page.getByRole('button', { name: 'Damp signs' }).tap();
+    expect(await page.getByText('Not to be given yet.').count()).toBe(2);
+    await page.getByRole('link', { name: 'Side by side' }).last().tap();
+    expect(await page.getByRole('row', { name: /^Not to be given yet/ }).textContent()).toContain('moisture test');
     await close();
   });
 });

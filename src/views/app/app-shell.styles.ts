@@ -26,26 +26,6 @@ export const appShellStyles = css`
     align-items: center;
   }
 
-  .title {
-    flex: 1 1 10rem;
-    min-width: 8rem;
-    font-size: var(--large);
-    font-weight: 600;
-    border-bottom-color: transparent;
-    text-overflow: ellipsis;
-  }
-
-  .title:hover,
-  .title:focus {
-    border-bottom-color: var(--rule);
-  }
-
-  .demo {
-    padding: 0 0.375rem;
-    border: 1px dashed var(--rule);
-    font-size: var(--small);
-  }
-
   nav {
     display: flex;
     gap: 0 1rem;
@@ -74,30 +54,12 @@ export const appShellStyles = css`
     margin-left: auto;
   }
 
-  .tools {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.5rem;
-    align-items: center;
-  }
-
-  .saved {
-    color: var(--ink-light);
-    font-size: var(--small);
-  }
-
   .trouble {
     max-width: 100rem;
     margin: 0 auto 1rem;
     padding: 0.5rem 1rem;
     border-left: 4px solid var(--stop);
     background: var(--stop-wash);
-  }
-
-  @media (max-width: 52rem) {
-    .redo:disabled {
-      display: none;
-    }
   }
 
   @media (max-width: 40rem) {

@@ -6,7 +6,6 @@ import type { DispatchResult, QuoteSession } from '../../session/quote-session.t
 import type { QuoteList } from '../../storage/quote-store.ts';
 import '../compare/compare-face.ts';
 import '../costing/costing-face.ts';
-import { editWords } from '../costing/edit-words.ts';
 import '../parts/hold-button.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import '../price/price-face.ts';
@@ -14,6 +13,7 @@ import type { OfferedSystem } from '../price/price-face.ts';
 import { appShellStyles } from './app-shell.styles.ts';
 import { newQuoteAt } from './new-quote-at.ts';
 import { type Face, type Route, readRoute, writeRoute } from './route.ts';
+import './quote-tools.ts';
 import './start-page.ts';
 import './theme-picker.ts';
 import { pricedOption } from './thumb-bar.ts';
@@ -44,6 +44,8 @@ export class AppShell extends LitElement {
   @state() private list: QuoteList | undefined;
   @state() private owner = false;
   @state() private trouble = '';
+  /** Why the last entry of a line was refused, by the line. */
+  @state() private refusals: ReadonlyMap<string, string> = new Map();
   @state() private status = '';
 
   private unsubscribe: (() => void) | undefined;
@@ -68,7 +70,15 @@ export class AppShell extends LitElement {
     return html`
       <header>
         <a class="home" href="#/">Spreadrate</a>
-        ${session === undefined ? nothing : this.quoteTools(session)}
+        ${
+          session === undefined
+            ? nothing
+            : html`<quote-tools
+                .session=${session}
+                @edit=${(event: CustomEvent<Edit>) => this.dispatch(event.detail)}
+                @stepped=${(event: CustomEvent<DispatchResult>) => this.take(event.detail)}
+              ></quote-tools>`
+        }
       </header>
       ${session === undefined || this.route.kind === 'start' ? nothing : this.faceLinks(this.route)}
       ${this.trouble === '' ? nothing : html`<p class="trouble" role="alert">${this.trouble}</p>`}
@@ -80,24 +90,6 @@ export class AppShell extends LitElement {
       }
       <div class="hidden" role="status">${this.status}</div>
     `;
-  }
-
-  private quoteTools(session: QuoteSession): TemplateResult {
-    const results = session.results(session.quote.options[0]?.id ?? '');
-    const [undo, redo] = [editWords(session.undoable, results), editWords(session.redoable, results)];
-    return html`<input
-        class="title"
-        type="text"
-        aria-label="Title of the quote"
-        .value=${session.quote.title}
-        @change=${(event: Event) => event.target instanceof HTMLInputElement && this.dispatch({ kind: 'retitle', title: event.target.value })}
-      />
-      ${session.quote.id === 'demo' ? html`<span class="demo">invented firm, floor and prices</span>` : nothing}
-      <div class="tools">
-        <button class="plain" type="button" ?disabled=${undo === ''} @click=${() => this.take(session.undo())}>Undo${undo === '' ? '' : `: ${undo}`}</button>
-        <button class="plain redo" type="button" ?disabled=${redo === ''} @click=${() => this.take(session.redo())}>Redo${redo === '' ? '' : `: ${redo}`}</button>
-        <span class="saved">${savedWords(session)}</span>
-      </div>`;
   }
 
   private faceLinks(route: Extract<Route, { kind: 'quote' }>): TemplateResult {
@@ -141,6 +133,7 @@ export class AppShell extends LitElement {
           .session=${session}
           .systems=${this.offered(session, desk)}
           ?owner=${this.owner}
+          .refusals=${this.refusals}
           @edit=${(event: CustomEvent<Edit>) => this.dispatch(event.detail)}
           @system-wanted=${(event: CustomEvent<string>) => this.switchSystem(event.detail)}
         ></price-face>`;
@@ -188,7 +181,11 @@ export class AppShell extends LitElement {
 
   private dispatch(edit: Edit): void {
     const session = this.open?.session;
-    if (session !== undefined) this.take(session.dispatch(edit));
+    if (session === undefined) return;
+    const result = session.dispatch(edit);
+    const atField = result.kind === 'refused' && edit.kind === 'enterLine';
+    this.refusals = new Map(atField ? [[edit.line, result.reason]] : []);
+    this.trouble = result.kind === 'refused' && !atField ? result.reason : '';
   }
 
   private take(result: DispatchResult): void {
@@ -279,12 +276,6 @@ export class AppShell extends LitElement {
     const { route } = this;
     if (route.kind === 'quote' && route.face === 'costing') location.hash = writeRoute({ ...route, face: 'price' });
   };
-}
-
-function savedWords(session: QuoteSession): string {
-  const { saved } = session;
-  if (saved.kind === 'saved') return 'saved';
-  return saved.kind === 'saving' ? 'saving …' : `not saved: ${saved.reason}`;
 }
 
 /** The face a thumb goes to next. */

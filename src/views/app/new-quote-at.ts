@@ -10,7 +10,7 @@ export function newQuoteAt(at: string): NewQuote {
   const day = readIsoDate(today);
   return {
     id: `q${at.replaceAll(/\D/g, '')}`,
-    title: `Floor of ${today}`,
+    title: `Floor of ${today}, ${at.slice(11, 16)}`,
     shop: 'standard',
     floor: 'garage',
     systems: firstSystems,

@@ -6,7 +6,7 @@ import type { ResultLine } from '../../template/result-lines.ts';
 import { formatQuantity, isMoney, isShare } from '../../units/format.ts';
 import { one, type Unit } from '../../units/unit.ts';
 import { wholeDollars } from '../parts/shown-line.ts';
-import type { NamedResults } from '../price/price-view.ts';
+import { heldBack, type NamedResults } from '../price/price-view.ts';
 import { type CostBar, costBars } from './cost-bars.ts';
 
 /** Options in columns, the reference first. */
@@ -57,7 +57,7 @@ export function compareView(options: readonly NamedResults[], owner: boolean): C
 function customerGroups(options: readonly NamedResults[]): CompareGroup[] {
   const price = moneyRow('price', options);
   return [
-    { title: 'Price', rows: [price, ...saidRows(options, 'allowances', 'Included: ')] },
+    { title: 'Price', rows: [price, ...heldRows(options), ...saidRows(options, 'allowances', 'Included: ')] },
     { title: 'Days', rows: [numberRow('visits', options)].flatMap((row) => row ?? []) },
     { title: 'Look, use and care', rows: saidRows(options, 'comparison', '') },
   ];
@@ -134,6 +134,14 @@ function row(
     return { text: text(value), difference: at === 0 || more === 0 ? '' : inWords(more) };
   });
   return { name, label, cells, differs: cells.some((cell) => cell.text !== cells[0]?.text) };
+}
+
+/** Says of which option the price is not to be given yet, and why, as the Price face does. */
+function heldRows(options: readonly NamedResults[]): CompareRow[] {
+  const held = options.map(({ results }) => heldBack(results).join(' '));
+  if (held.every((words) => words === '')) return [];
+  const cells = held.map((words): CompareCell => ({ text: words === '' ? '–' : words, difference: '' }));
+  return [{ name: 'held', label: 'Not to be given yet', cells, differs: true }];
 }
 
 /** The customer's rows: a row for each line that any option says, in the order of the first that says it. */

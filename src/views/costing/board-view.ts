@@ -1,8 +1,10 @@
 import type { CellValue } from '../../formula/cells.ts';
+import type { ValueType } from '../../formula/checked-tree.ts';
 import { cellOfLine, type OptionResults } from '../../quote/option-results.ts';
 import type { ResultLine } from '../../template/result-lines.ts';
 import { formatNumber, formatQuantity, isMoney, unitSuffix } from '../../units/format.ts';
 import { one } from '../../units/unit.ts';
+import { KeptViews } from './kept-views.ts';
 
 /** The results of a quote's options beside each other. */
 export interface BoardView {
@@ -67,30 +69,63 @@ const order: readonly (ResultLine | { readonly heading: string })[] = [
   'fees',
 ];
 
-/** `before` gives a line's value as it was before the last change, to show how far it moved. */
+/** What was made of the board before, to be given again where nothing of it changed. */
+export interface KeptBoard {
+  readonly rows: KeptViews<BoardRow>;
+  readonly values: KeptViews<BoardValue>;
+}
+
+export function emptyBoard(): KeptBoard {
+  return { rows: new KeptViews(), values: new KeptViews() };
+}
+
+/**
+ * `before` gives a line's value as it was before the last change, to show how far it moved. What is the same as in `kept`
+ * is the same object.
+ */
 export function boardView(
   options: readonly BoardOption[],
   before: (option: string, line: string) => CellValue | undefined,
+  kept: KeptBoard = emptyBoard(),
 ): BoardView {
   const rows = order.flatMap((entry): BoardRow[] => {
-    if (typeof entry === 'object') return [{ kind: 'heading', title: entry.heading }];
-    const values = options.flatMap((option) => boardValue(option, entry, before(option.id, entry)) ?? []);
+    if (typeof entry === 'object') {
+      const { heading } = entry;
+      return [kept.rows.view(heading, [], () => ({ kind: 'heading', title: heading }))];
+    }
+    const values = options.flatMap((option) => {
+      const found = standingValue(option, entry);
+      const earlier = before(option.id, entry);
+      if (found === undefined) return [];
+      const from = [option.title, found.cell, found.type, found.value, earlier];
+      return [kept.values.view(`${option.id} ${entry}`, from, () => boardValue(option, entry, found, earlier))];
+    });
+    if (values.length === 0) return [];
     const label = options[0]?.results.stack.lines.get(entry)?.definition.label ?? entry;
-    return values.length === 0 ? [] : [{ kind: 'line', line: entry, label, values }];
+    return [kept.rows.view(entry, [label, ...values], () => ({ kind: 'line', line: entry, label, values }))];
   });
   return { options: options.map(({ id, title }) => ({ id, title })), rows };
 }
 
-function boardValue(
-  { id, title, results }: BoardOption,
-  line: string,
-  before: CellValue | undefined,
-): BoardValue | undefined {
+interface FoundValue {
+  readonly cell: number;
+  readonly type: ValueType;
+  readonly value: CellValue;
+}
+
+function standingValue({ results }: BoardOption, line: string): FoundValue | undefined {
   const cell = cellOfLine(results, line);
   const type = cell === undefined ? undefined : results.option.plan.cells[cell]?.type;
-  if (cell === undefined || type === undefined) return undefined;
+  return cell === undefined || type === undefined ? undefined : { cell, type, value: results.read(cell) };
+}
+
+function boardValue(
+  { id, title }: BoardOption,
+  line: string,
+  { cell, type, value }: FoundValue,
+  before: CellValue | undefined,
+): BoardValue {
   const unit = type.kind === 'number' ? type.unit : one;
-  const value = results.read(cell);
   if (typeof value !== 'number') {
     return { optionId: id, option: title, cell, shown: 'incomplete', suffix: '', failed: true, delta: '' };
   }

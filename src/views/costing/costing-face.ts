@@ -4,20 +4,20 @@ import { keyed } from 'lit/directives/keyed.js';
 import type { CellValue } from '../../formula/cells.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
 import type { SheetPlace } from '../../quote/quote-document.ts';
-import { openChecks } from '../../quote/told-checks.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import type { ProductRow } from '../../template/entries.ts';
 import { resultLines } from '../../template/result-lines.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import type { SheetEvents } from '../parts/sheet-events.ts';
-import { type BoardOption, boardView } from './board-view.ts';
+import type { BoardOption } from './board-view.ts';
 import './check-list.ts';
 import { editOf, type SheetEventType, sheetEventTypes } from './costing-edits.ts';
 import { costingFaceStyles } from './costing-face.styles.ts';
+import { KeptCosting } from './kept-costing.ts';
 import './result-bar.ts';
 import './results-board.ts';
 import './sheet-section.ts';
-import { type SheetView, sheetView } from './sheet-view.ts';
+import type { SheetView } from './sheet-view.ts';
 import './why-panel.ts';
 import { whyView } from './why-view.ts';
 
@@ -25,6 +25,8 @@ interface AskedWhy {
   readonly option: string;
   readonly cell: number;
 }
+
+const noRefusals: ReadonlyMap<string, string> = new Map();
 
 /**
  * Costing: every entry of the shop, floor and system sheets, the results of all options live beside them, and an
@@ -41,11 +43,12 @@ export class CostingFace extends LitElement {
   @state() private place: SheetPlace = { kind: 'floor' };
   @state() private asked: AskedWhy | undefined;
   /** Why the last edit was refused, by the line, cell or table it was made at. */
-  @state() private refusals: ReadonlyMap<string, string> = new Map();
+  @state() private refusals = noRefusals;
 
   private unsubscribe: (() => void) | undefined;
   private earlier: ReadonlyMap<string, CellValue> = new Map();
   private askedFrom: HTMLElement | undefined;
+  private readonly kept = new KeptCosting();
 
   constructor() {
     super();
@@ -55,7 +58,13 @@ export class CostingFace extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.unsubscribe = this.session?.subscribe(() => this.requestUpdate());
+    this.kept.changed(undefined);
+    this.unsubscribe = this.session?.subscribe((changes) => {
+      // Nothing here tells whether all is saved.
+      if (changes.length === 0) return;
+      this.kept.changed(changes);
+      this.requestUpdate();
+    });
   }
 
   override disconnectedCallback(): void {
@@ -68,7 +77,7 @@ export class CostingFace extends LitElement {
     const results = session?.results(this.optionInView(session));
     if (session === undefined || results === undefined) return nothing;
     const options = this.options(session);
-    const view = sheetView(session.quote, this.place, results, this.productNames(session));
+    const view = this.kept.sheet(session, this.place, results, this.priceList);
     return html`
       <main class="body">
         ${this.outline(session, view)}
@@ -85,10 +94,10 @@ export class CostingFace extends LitElement {
         <div class="side">
           ${this.why(session)}
           <section class="results" aria-label="Results">
-            <results-board .board=${boardView(options, (option, line) => this.earlier.get(`${option} ${line}`))}></results-board>
+            <results-board .board=${this.kept.board(options, (option, line) => this.earlier.get(`${option} ${line}`))}></results-board>
             ${options.map(
               (option) => html`<h4>${option.title}</h4>
-                <check-list .checks=${openChecks(option.results)} option=${option.id}></check-list>`,
+                <check-list .checks=${this.kept.checks(option)} option=${option.id}></check-list>`,
             )}
           </section>
         </div>
@@ -146,18 +155,9 @@ export class CostingFace extends LitElement {
     </section>`;
   }
 
-  private productNames(session: QuoteSession) {
-    return new Map(
-      [...this.priceList.values(), ...session.quote.products].map(({ product, name, kind }) => [
-        product,
-        { code: product, label: name, kind },
-      ]),
-    );
-  }
-
   private turnTo(place: SheetPlace): void {
     this.place = place;
-    this.refusals = new Map();
+    this.refusals = noRefusals;
   }
 
   private goTo(section: string): void {
@@ -187,7 +187,7 @@ export class CostingFace extends LitElement {
     const { edit, at } = editOf(type, event.detail, { sheet: place, results, priceList });
     this.earlier = this.resultsNow(session);
     const done = session.dispatch(edit);
-    this.refusals = new Map(done.kind === 'refused' ? [[at, done.reason]] : []);
+    this.refusals = done.kind === 'refused' ? new Map([[at, done.reason]]) : noRefusals;
   };
 
   /** Every result as it stands, to show how far the next change moves it. */

@@ -27,8 +27,6 @@ export function editWords(edit: Edit | undefined, results: OptionResults | undef
       return edit.words;
     case 'retitle':
       return 'the title';
-    case 'restoreProducts':
-      return 'products';
     default:
       return edit satisfies never;
   }

@@ -186,6 +186,8 @@ export class FieldLine extends LitElement {
 
   private enter(detail: EntryDetail): void {
     this.dispatchEvent(new CustomEvent<EntryDetail>('entered', { detail }));
+    // Refused, the same field stands; what was ticked is to show it again.
+    this.requestUpdate();
   }
 
   private ask({ cell }: FieldView): void {

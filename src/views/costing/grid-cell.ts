@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { ifDefined } from 'lit/directives/if-defined.js';
 import { live } from 'lit/directives/live.js';
 import type { FieldView } from './field-view.ts';
+import { actionWords, type RowAction, rowActions } from './row-actions.ts';
 import { mayGoBack, standingWords } from './standing-words.ts';
 
 /** A text that could not be taken, which stays at its cell with the reason. */
@@ -150,12 +151,7 @@ function editorOf({ field, label, unread, faultId }: CellState, draft: string, o
   />`;
 }
 
-/** The places of a row's actions, after its columns. */
-export const rowActions = ['row-up', 'row-down', 'row-away'] as const;
-export type RowAction = (typeof rowActions)[number];
-
 const actionSigns = { 'row-up': '↑', 'row-down': '↓', 'row-away': '✕' } as const;
-export const actionWords = { 'row-up': 'Move up', 'row-down': 'Move down', 'row-away': 'Take away' } as const;
 
 /** The last cell of a row that may be moved or taken away. */
 export function actionsCell(

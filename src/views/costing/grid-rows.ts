@@ -1,10 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import { actionsCell, type CellHandlers, gridCell, type RowAction } from './grid-cell.ts';
+import { actionsCell, type CellHandlers, gridCell } from './grid-cell.ts';
 import type { GridEditor } from './grid-editor.ts';
 import { faultId } from './grid-faults.ts';
 import type { PlacedColumn } from './grid-header.ts';
 import { type GridPlace, isSamePlace } from './grid-keys.ts';
+import { isAllowed, type RowAction } from './row-actions.ts';
 import type { RowView, TableView } from './sheet-view.ts';
 
 /** What the rows of a grid show beside their values, and what they call. */
@@ -56,10 +57,9 @@ function cell(
 }
 
 function actions(table: TableView, row: RowView, at: number, view: GridRowsView): TemplateResult {
-  const last = table.rows.length - 1;
   const state = (action: RowAction) => ({
     isCurrent: isSamePlace(view.place, { row: row.id, column: action }),
-    isAllowed: (action !== 'row-up' || at > 0) && (action !== 'row-down' || at < last),
+    isAllowed: isAllowed(action, at, table.rows.length),
   });
   return actionsCell(row.label, table.columns.length + 1, state, (action) => view.act(row, at, action));
 }

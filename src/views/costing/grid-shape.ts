@@ -1,8 +1,8 @@
 import type { FieldView } from './field-view.ts';
-import { rowActions } from './grid-cell.ts';
 import { isEntry } from './grid-edit.ts';
 import type { PlacedColumn } from './grid-header.ts';
 import type { GridPlace, GridShape } from './grid-keys.ts';
+import { rowActions } from './row-actions.ts';
 import type { TableView } from './sheet-view.ts';
 
 /** The columns that are shown: those of detail only when every column is asked for. */

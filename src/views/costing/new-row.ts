@@ -1,9 +1,13 @@
-import type { Edit } from '../../quote/edit.ts';
+import type { SingleEdit } from '../../quote/edit.ts';
 import type { OptionResults } from '../../quote/option-results.ts';
 import type { SheetPlace } from '../../quote/quote-document.ts';
 
 /** The edit that adds a row at the end of a table, under a code nobody has yet. */
-export function newRowEdit(results: OptionResults, sheet: SheetPlace, table: string): Edit {
+export function newRowEdit(
+  results: OptionResults,
+  sheet: SheetPlace,
+  table: string,
+): Extract<SingleEdit, { kind: 'addRow' }> {
   const rows = results.option.rows.get(table) ?? [];
   const key = results.stack.tables.get(table)?.key;
   const code = freeCode(key ?? table, new Set(rows.map((row) => row.id)));

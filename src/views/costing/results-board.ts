@@ -1,8 +1,9 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { send } from '../parts/sheet-events.ts';
-import type { BoardView } from './board-view.ts';
+import type { BoardRow, BoardView } from './board-view.ts';
 
 /**
  * The results of every option beside each other, in the order an owner reads them.
@@ -121,10 +122,15 @@ export class ResultsBoard extends LitElement {
         </tr>
       </thead>
       <tbody>
-        ${board.rows.map((row) =>
-          row.kind === 'heading'
-            ? html`<tr class="heading"><th scope="rowgroup" colspan=${board.options.length + 1}>${row.title}</th></tr>`
-            : html`<tr class=${row.line === 'price' ? 'price' : ''}>
+        ${board.rows.map((row) => guard([row, board.options.length], () => this.row(row, board.options.length)))}
+      </tbody>
+    </table>`;
+  }
+
+  private row(row: BoardRow, columns: number): TemplateResult {
+    return row.kind === 'heading'
+      ? html`<tr class="heading"><th scope="rowgroup" colspan=${columns + 1}>${row.title}</th></tr>`
+      : html`<tr class=${row.line === 'price' ? 'price' : ''}>
                 <th scope="row">${row.label}</th>
                 ${row.values.map(
                   (value) => html`<td class=${value.delta === '' ? '' : 'moved'}>
@@ -138,10 +144,7 @@ export class ResultsBoard extends LitElement {
                     >${row.line === 'price' ? html`<span class="delta">${value.delta}</span>` : nothing}
                   </td>`,
                 )}
-              </tr>`,
-        )}
-      </tbody>
-    </table>`;
+              </tr>`;
   }
 }
 

@@ -5,8 +5,8 @@ import { send } from '../parts/sheet-events.ts';
 import type { EntryDetail } from '../parts/typed-entry.ts';
 import './field-line.ts';
 import type { FieldView } from './field-view.ts';
-import { actionWords, type RowAction, rowActions } from './grid-cell.ts';
 import { isEntry } from './grid-edit.ts';
+import { actionWords, isAllowed, rowActions, sendAction } from './row-actions.ts';
 import type { RowView, TableView } from './sheet-view.ts';
 import { mayGoBack } from './standing-words.ts';
 
@@ -191,26 +191,20 @@ export class RowCard extends LitElement {
   }
 
   private actions(table: TableView, row: RowView): TemplateResult {
-    const last = table.rows.length - 1;
     return html`<div class="actions">
       ${rowActions.map((action) => {
-        const isAllowed = (action !== 'row-up' || this.at > 0) && (action !== 'row-down' || this.at < last);
+        const allowed = isAllowed(action, this.at, table.rows.length);
         return html`<button
           class="plain"
           type="button"
-          aria-disabled=${isAllowed ? 'false' : 'true'}
+          aria-disabled=${allowed ? 'false' : 'true'}
           aria-label="${actionWords[action]}: ${row.label}"
-          @click=${() => isAllowed && this.act(table, row, action)}
+          @click=${() => allowed && sendAction(this, action, table.name, row.id, this.at)}
         >
           ${actionWords[action]}
         </button>`;
       })}
     </div>`;
-  }
-
-  private act(table: TableView, row: RowView, action: RowAction): void {
-    if (action === 'row-away') send(this, 'row-removed', { table: table.name, row: row.id });
-    else send(this, 'row-moved', { table: table.name, row: row.id, to: this.at + (action === 'row-up' ? -1 : 1) });
   }
 }
 

@@ -6,7 +6,7 @@ import { insertAtCaret, signKeys, signKeysStyles } from '../parts/sign-keys.ts';
 import type { EntryDetail } from '../parts/typed-entry.ts';
 import { cellNote } from './cell-note.ts';
 import type { FieldView } from './field-view.ts';
-import type { CellHandlers, RowAction } from './grid-cell.ts';
+import type { CellHandlers } from './grid-cell.ts';
 import { actionAfterKey, type CellAction, draftOf, echoOf } from './grid-edit.ts';
 import { GridEditor } from './grid-editor.ts';
 import { gridFaults } from './grid-faults.ts';
@@ -15,6 +15,7 @@ import { columnGroups, headerRows } from './grid-header.ts';
 import { type GridPlace, type GridShape, nextPlace, placeAfterKey, placeKept } from './grid-keys.ts';
 import { gridRows } from './grid-rows.ts';
 import { fieldAt, gridShape, placeOf, shownColumns, takesEntry } from './grid-shape.ts';
+import { type RowAction, sendAction } from './row-actions.ts';
 import { sheetGridStyles } from './sheet-grid.styles.ts';
 import type { RowView, TableView } from './sheet-view.ts';
 import { mayGoBack } from './standing-words.ts';
@@ -275,8 +276,7 @@ export class SheetGrid extends LitElement {
 
   private act(table: TableView, row: RowView, at: number, action: RowAction): void {
     this.go({ row: row.id, column: action });
-    if (action === 'row-away') send(this, 'row-removed', { table: table.name, row: row.id });
-    else send(this, 'row-moved', { table: table.name, row: row.id, to: action === 'row-up' ? at - 1 : at + 1 });
+    sendAction(this, action, table.name, row.id, at);
   }
 
   private holdsFocus(): boolean {

@@ -19,6 +19,7 @@ import { ownValue } from '../../template/own-value.ts';
 import type { OptionRow } from '../../template/plan.ts';
 import { serialDay } from '../../units/serial-day.ts';
 import { type FieldOption, type FieldParts, type FieldView, fieldView } from './field-view.ts';
+import { KeptViews } from './kept-views.ts';
 
 /** A sheet as a screen shows it. */
 export interface SheetView {
@@ -80,18 +81,34 @@ const mostTelling = 3;
 
 export type ProductNames = ReadonlyMap<string, FieldOption & { readonly kind: string }>;
 
-/** The sheet at `place` with the numbers of one option. */
+/** What was made of a sheet before, to be given again where nothing of it changed. */
+export interface KeptSheet {
+  readonly sections: KeptViews<SectionView>;
+  readonly tables: KeptViews<TableView>;
+  readonly rows: KeptViews<RowView>;
+  readonly fields: KeptViews<FieldView>;
+}
+
+export function nothingKept(): KeptSheet {
+  return { sections: new KeptViews(), tables: new KeptViews(), rows: new KeptViews(), fields: new KeptViews() };
+}
+
+/** The sheet at `place` with the numbers of one option. What is the same as in `kept` is the same object. */
 export function sheetView(
   quote: QuoteDocument,
   place: SheetPlace,
   results: OptionResults,
   products: ProductNames,
+  kept: KeptSheet = nothingKept(),
 ): SheetView {
   const layer = layerOf(place);
   const sheet = results.stack.sheets.find((candidate) => candidate.layer === layer);
-  const maker = new SheetViewMaker(quote, place, results, products);
+  const maker = new SheetViewMaker(quote, place, results, products, kept);
   return { title: sheet?.title ?? '', sections: (sheet?.sections ?? []).map((section) => maker.section(section)) };
 }
+
+/** Of a cell that the plan does not have. */
+const noType = { kind: 'truth' } as const;
 
 class SheetViewMaker {
   private readonly results: OptionResults;
@@ -99,24 +116,29 @@ class SheetViewMaker {
   private readonly lines: Readonly<Record<string, StoredValue>>;
   private readonly tables: Readonly<Record<string, StoredTable>>;
   private readonly evaluator: PartEvaluator;
+  private readonly kept: KeptSheet;
 
-  constructor(quote: QuoteDocument, place: SheetPlace, results: OptionResults, products: ProductNames) {
+  constructor(
+    quote: QuoteDocument,
+    place: SheetPlace,
+    results: OptionResults,
+    products: ProductNames,
+    kept: KeptSheet,
+  ) {
     const entries = entriesAt(quote, place);
     this.results = results;
     this.evaluator = evaluatorOf(results);
     this.products = products;
+    this.kept = kept;
     this.lines = entries?.lines ?? {};
     this.tables = entries?.tables ?? {};
   }
 
   section(section: ComposedSection): SectionView {
-    return {
-      id: section.id,
-      title: section.title,
-      note: section.note ?? '',
-      lines: section.lines.flatMap(({ line }) => this.line(line.name) ?? []),
-      tables: section.tables.flatMap(({ table }) => this.table(table.name) ?? []),
-    };
+    const { id, title, note = '' } = section;
+    const lines = section.lines.flatMap(({ line }) => this.line(line.name) ?? []);
+    const tables = section.tables.flatMap(({ table }) => this.table(table.name) ?? []);
+    return this.kept.sections.view(id, [section, ...lines, ...tables], () => ({ id, title, note, lines, tables }));
   }
 
   private line(name: string): FieldView | undefined {
@@ -130,8 +152,8 @@ class SheetViewMaker {
       definition.kind === 'formula' && stored !== undefined
         ? this.evaluate(line.tree, { kind: 'line', name })
         : undefined;
-    const view = this.field({ definition, type, cell, stored, standard, ownFormula: false, worked });
-    return definition.kind === 'text' ? { ...view, shown: filledLine(this.results, name, this.evaluator) } : view;
+    const instead = definition.kind === 'text' ? { shown: filledLine(this.results, name, this.evaluator) } : {};
+    return this.field(name, { definition, type, cell, stored, standard, ownFormula: false, worked }, instead);
   }
 
   private table(name: string): TableView | undefined {
@@ -142,27 +164,28 @@ class SheetViewMaker {
     );
     const ownCells = this.ownCells(table);
     const rows = (this.results.option.rows.get(name) ?? []).map((row, at): RowView => {
-      const own = ownCells(row.id);
-      return {
-        id: row.id,
-        label: row.label,
-        fields: columns.map((column) => this.cell(table, column, row, at, ownValue(own, column.definition.name))),
-      };
+      const { id, label } = row;
+      const own = ownCells(id);
+      const fields = columns.map((column) => this.cell(table, column, row, at, ownValue(own, column.definition.name)));
+      return this.kept.rows.view(`${name}.${id}`, [label, ...fields], () => ({ id, label, fields }));
     });
-    return {
+    const details = columns.map(
+      ({ definition }) => definition.detail === true || !this.isShown(definition, name, rows.length),
+    );
+    return this.kept.tables.view(name, [table, ...details, ...rows], () => ({
       name,
       title: table.definition.title,
       free: table.definition.rows === 'free',
-      columns: columns.map(({ definition }) => ({
+      columns: columns.map(({ definition }, at) => ({
         name: definition.name,
         label: definition.label,
         group: definition.group ?? '',
-        detail: definition.detail === true || !this.isShown(definition, name, rows.length),
+        detail: details[at] ?? false,
         words: definition.kind === 'choice' || definition.kind === 'product' || definition.kind === 'key',
       })),
       rows,
       telling: tellingColumns(columns),
-    };
+    }));
   }
 
   /** Whether some row has a code for which the column is shown. */
@@ -181,17 +204,15 @@ class SheetViewMaker {
   ): FieldView {
     const { definition } = column;
     const cell = this.results.option.plan.tables.get(table.definition.name)?.columns.get(definition.name)?.[at];
-    const type = (cell === undefined ? undefined : this.results.option.plan.cells[cell]?.type) ?? {
-      kind: 'truth' as const,
-    };
+    const type = (cell === undefined ? undefined : this.results.option.plan.cells[cell]?.type) ?? noType;
     const stored = this.tables[table.definition.name]?.cells?.[row.id]?.[definition.name];
     const ownFormula = typeof own === 'object';
     const standard = ownFormula ? undefined : plain(own ?? ('default' in definition ? definition.default : undefined));
     const worked = stored === undefined ? undefined : this.workedAt(table, column, row, at, own);
-    const view = this.field({ definition, type, cell, stored, standard, ownFormula, worked });
-    return definition.kind === 'key' || definition.name === table.key
-      ? { ...view, shown: row.label, kind: 'result' }
-      : view;
+    const isName = definition.kind === 'key' || definition.name === table.key;
+    const instead = isName ? ({ shown: row.label, kind: 'result' } as const) : {};
+    const name = `${table.definition.name}.${row.id}.${definition.name}`;
+    return this.field(name, { definition, type, cell, stored, standard, ownFormula, worked }, instead);
   }
 
   /** What each row of a table gives itself, by its id, under what is entered over it. */
@@ -227,9 +248,20 @@ class SheetViewMaker {
     return tree && this.evaluator(tree, place);
   }
 
-  private field(parts: Omit<FieldParts, 'value' | 'productNames'>): FieldView {
-    const value = parts.cell === undefined ? undefined : this.results.read(parts.cell);
-    return fieldView({ ...parts, value, productNames: this.products });
+  /** `instead` stands in place of what a field shows otherwise. */
+  private field(
+    name: string,
+    parts: Omit<FieldParts, 'value' | 'productNames'>,
+    instead: Partial<Pick<FieldView, 'shown' | 'kind'>>,
+  ): FieldView {
+    const { definition, type, cell, stored, standard, ownFormula, worked } = parts;
+    const productNames = this.products;
+    const value = cell === undefined ? undefined : this.results.read(cell);
+    const from = [definition, type, cell, value, stored, standard, ownFormula, worked, productNames];
+    return this.kept.fields.view(name, [...from, instead.shown, instead.kind], () => ({
+      ...fieldView({ ...parts, value, productNames }),
+      ...instead,
+    }));
   }
 }
 

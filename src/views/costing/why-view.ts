@@ -1,7 +1,7 @@
-import type { CellPlace, CellValue } from '../../formula/cells.ts';
+import type { CellPlace } from '../../formula/cells.ts';
 import { type ExplainedStep, explainFormula, valueText } from '../../formula/explain.ts';
 import { failureText } from '../../formula/failure-text.ts';
-import { evaluatorOf, type OptionResults } from '../../quote/option-results.ts';
+import { definitionAt, explainedPlan, type OptionResults } from '../../quote/option-results.ts';
 
 /** A number that another is made from or goes into. */
 export interface Neighbour {
@@ -32,7 +32,7 @@ export function whyView(results: OptionResults, cell: number): WhyView | undefin
   const planned = results.option.plan.cells[cell];
   if (planned === undefined) return undefined;
   const { place, content, type } = planned;
-  const over = { plan: results.option.plan, read: results.read, evaluate: evaluatorOf(results) };
+  const over = explainedPlan(results);
   const explained = content.kind === 'formula' ? explainFormula(content.tree, place, over) : undefined;
   const value = results.read(cell);
   const definition = definitionAt(results, place);
@@ -41,8 +41,8 @@ export function whyView(results: OptionResults, cell: number): WhyView | undefin
     [...new Set(cells)].slice(0, mostNeighbours).map((other) => neighbour(results, other));
   return {
     title: placeName(results, place),
-    value: spoken(value, type),
-    trouble: isFailure(value) ? failureText(value, over, (where) => placeName(results, where)) : '',
+    value: valueText(value, type),
+    trouble: typeof value === 'object' ? failureText(value, over, (where) => placeName(results, where)) : '',
     names: explained?.names ?? '',
     numbers: explained?.numbers ?? '',
     steps: explained?.steps ?? [],
@@ -62,21 +62,8 @@ function placeName(results: OptionResults, place: CellPlace): string {
   return `${row} › ${column}`;
 }
 
-function definitionAt({ stack }: OptionResults, place: CellPlace) {
-  if (place.kind === 'line') return stack.lines.get(place.name)?.definition;
-  return stack.tables.get(place.table)?.columns.get(place.column)?.definition;
-}
-
 function neighbour(results: OptionResults, cell: number): Neighbour {
   const planned = results.option.plan.cells[cell];
   if (planned === undefined) return { cell, name: '', value: '' };
-  return { cell, name: placeName(results, planned.place), value: spoken(results.read(cell), planned.type) };
-}
-
-function spoken(value: CellValue, type: Parameters<typeof valueText>[1]): string {
-  return valueText(value, type);
-}
-
-function isFailure(value: CellValue): value is Exclude<CellValue, number | string | boolean> {
-  return typeof value === 'object';
+  return { cell, name: placeName(results, planned.place), value: valueText(results.read(cell), planned.type) };
 }

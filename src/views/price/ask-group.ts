@@ -78,6 +78,8 @@ export class AskGroup extends LitElement {
   ];
 
   @property({ attribute: false }) questions: readonly AskAnswers[] = [];
+  /** Why the last number was refused, by its line. */
+  @property({ attribute: false }) refusals: ReadonlyMap<string, string> = new Map();
 
   override render(): TemplateResult {
     const toggles = this.questions.filter(({ ask }) => ask.kind === 'toggle');
@@ -104,6 +106,7 @@ export class AskGroup extends LitElement {
                 .unit=${field.unit}
                 text=${field.typed}
                 suffix=${field.suffix}
+                refusal=${this.refusals.get(field.name) ?? ''}
                 ?unchecked=${field.standing === 'unchecked'}
                 @entered=${(event: CustomEvent<EntryDetail>) => this.give(field.name, event.detail)}
               ></number-field>

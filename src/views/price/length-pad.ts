@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { writeFeetInches } from '../../units/feet-inches.ts';
 import { readTyped } from '../../units/typed-number.ts';
 import { parseUnit } from '../../units/unit.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
@@ -13,6 +14,7 @@ export interface MeasuredSides {
 
 type Side = 'length' | 'width';
 
+const half = ' 1/2';
 const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '0'] as const;
 /**
  * Big keys for two sides in feet and inches, for one hand in a garage. The phone's own keyboard stays away; a keyboard
@@ -25,6 +27,8 @@ export class LengthPad extends LitElement {
   static override styles = [sharedStyles, lengthPadStyles];
 
   @property() heading = 'Measure';
+  /** Sides as they stand, in feet; a side nobody types anew stays. */
+  @property({ attribute: false }) current: { readonly length: number; readonly width: number } | undefined;
 
   @state() private texts: Readonly<Record<Side, string>> = { length: '', width: '' };
   @state() private side: Side = 'length';
@@ -47,7 +51,7 @@ export class LengthPad extends LitElement {
       ${this.fault === '' ? nothing : html`<p class="error" role="alert">${this.fault}</p>`}
       <div class="keys">
         ${keys.slice(0, 3).map((key) => this.key(key, key))} ${this.key("'", 'ft')} ${keys.slice(3, 6).map((key) => this.key(key, key))}
-        ${this.key('"', 'in')} ${keys.slice(6, 9).map((key) => this.key(key, key))} ${this.key(' 1/2', '½')}
+        ${this.key('"', 'in')} ${keys.slice(6, 9).map((key) => this.key(key, key))} ${this.key(half, '½')}
         <button type="button" @click=${this.rubOut} aria-label="Rub out">⌫</button>
         ${this.key('0', '0')}
         <button class="done" type="button" @click=${this.onNext}>${this.side === 'length' ? 'Width next' : 'Done'}</button>
@@ -57,8 +61,8 @@ export class LengthPad extends LitElement {
   }
 
   private sideButton(side: Side, name: string): TemplateResult {
-    return html`<button class="side" type="button" aria-pressed=${this.side === side ? 'true' : 'false'} @click=${() => this.turnTo(side)}>
-      <small>${name}</small>${this.texts[side] === '' ? '–' : this.texts[side]}
+    return html`<button class="side" type="button" aria-pressed=${this.side === side ? 'true' : 'false'} @click=${() => this.turnTo(side)} @focus=${() => this.turnTo(side)}>
+      <small>${name}</small>${this.shown(side)}
     </button>`;
   }
 
@@ -70,8 +74,17 @@ export class LengthPad extends LitElement {
     this.side = side;
   }
 
+  private shown(side: Side): TemplateResult {
+    const { current } = this;
+    if (this.texts[side] !== '') return html`${this.texts[side]}`;
+    return html`<span class="light">${current === undefined ? '–' : writeFeetInches(current[side])}</span>`;
+  }
+
   private type(text: string): void {
-    this.texts = { ...this.texts, [this.side]: this.texts[this.side] + text };
+    const before = this.texts[this.side];
+    // Half an inch more belongs before the mark of inches.
+    const after = text === half && before.endsWith('"') ? `${before.slice(0, -1)}${half}"` : before + text;
+    this.texts = { ...this.texts, [this.side]: after };
     this.fault = '';
   }
 
@@ -82,14 +95,15 @@ export class LengthPad extends LitElement {
   private onKeyboard(event: KeyboardEvent): void {
     if (/^[\d'" ./-]$/.test(event.key)) this.type(event.key);
     else if (event.key === 'Backspace') this.rubOut();
-    else if (event.key === 'Enter' && event.target === this.dialog) this.onNext();
+    else if (event.key === 'Enter' && isSide(event.target)) this.onNext();
     else return;
     event.preventDefault();
   }
 
   private onNext(): void {
-    if (this.side === 'length' && this.texts.width === '') {
+    if (this.side === 'length') {
       this.side = 'width';
+      this.renderRoot.querySelector<HTMLElement>('.side:last-child')?.focus();
       return;
     }
     const [length, width] = [this.read('length'), this.read('width')];
@@ -101,12 +115,18 @@ export class LengthPad extends LitElement {
   private read(side: Side): { value: number; typed: string } | undefined {
     const unit = parseUnit('ft');
     const typed = this.texts[side];
+    if (typed === '' && this.current !== undefined)
+      return { value: this.current[side], typed: writeFeetInches(this.current[side]) };
     const read = unit.kind === 'unit' ? readTyped(typed, unit.unit) : unit;
     if (read.kind === 'number' && read.value > 0) return { value: read.value, typed };
     this.side = side;
     this.fault = `${side === 'length' ? 'Length' : 'Width'}: ${read.kind === 'fault' ? read.reason : 'more than 0 is wanted.'}`;
     return undefined;
   }
+}
+
+function isSide(target: EventTarget | null): boolean {
+  return target instanceof HTMLDialogElement || (target instanceof HTMLElement && target.classList.contains('side'));
 }
 
 declare global {

@@ -1,8 +1,10 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { answerEdit, asksOf } from '../../quote/asks.ts';
-import type { Edit } from '../../quote/edit.ts';
-import type { SheetPlace } from '../../quote/quote-document.ts';
+import { openChecks } from '../../quote/told-checks.ts';
+import '../costing/check-list.ts';
+import type { Edit, SingleEdit } from '../../quote/edit.ts';
+import type { SheetPlace, StoredValue } from '../../quote/quote-document.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import { newRowEdit } from '../costing/new-row.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
@@ -12,7 +14,7 @@ import './length-pad.ts';
 import type { LengthPad, MeasuredSides } from './length-pad.ts';
 import { ownerFigures } from './owner-figures.ts';
 import { priceFaceStyles } from './price-face.styles.ts';
-import { type NamedResults, type PricedOption, type PriceView, priceView } from './price-view.ts';
+import { type AreaView, type NamedResults, type PricedOption, type PriceView, priceView } from './price-view.ts';
 
 /** A system that may be priced as an option. */
 export interface OfferedSystem {
@@ -38,6 +40,8 @@ export class PriceFace extends LitElement {
   @property({ attribute: false }) session: QuoteSession | undefined;
   @property({ attribute: false }) systems: readonly OfferedSystem[] = [];
   @property({ type: Boolean }) owner = false;
+  /** Why the last entry was refused, by its line. */
+  @property({ attribute: false }) refusals: ReadonlyMap<string, string> = new Map();
 
   @state() private measured = '';
 
@@ -68,6 +72,7 @@ export class PriceFace extends LitElement {
             <ask-group
               .questions=${view.questions.filter(({ ask }) => ask.kind !== 'sizes')}
               @answered=${(event: CustomEvent<AnswerGiven>) => this.answer(event.detail, floor)}
+              .refusals=${this.refusals}
               @number-given=${(event: CustomEvent<NumberGiven>) => this.give(event.detail)}
             ></ask-group>
           </section>
@@ -77,12 +82,16 @@ export class PriceFace extends LitElement {
           ${view.options.map((option, at) => this.priced(option, options[at]))}
         </div>
       </main>
-      <length-pad heading=${this.padHeading(view)} @measured=${(event: CustomEvent<MeasuredSides>) => this.onMeasured(event.detail)}></length-pad>`;
+      <length-pad heading=${this.padHeading(view)} .current=${this.padSides(view)} @measured=${(event: CustomEvent<MeasuredSides>) => this.onMeasured(event.detail)}></length-pad>`;
+  }
+
+  private padSides(view: PriceView): AreaView['sidesFeet'] {
+    return view.areas.find(({ row }) => row === this.measured)?.sidesFeet;
   }
 
   private padHeading(view: PriceView): string {
     const area = view.areas.find(({ row }) => row === this.measured);
-    return area === undefined ? 'Measure' : `${area.label}, now ${area.sides}`;
+    return area === undefined ? 'Another area' : `${area.label}, now ${area.sides}`;
   }
 
   private options(session: QuoteSession): NamedResults[] {
@@ -95,6 +104,7 @@ export class PriceFace extends LitElement {
   private measure(view: PriceView): TemplateResult {
     return html`<section aria-labelledby="measure">
       <h2 id="measure">Measure · ${view.floor}</h2>
+      ${view.measured ? nothing : html`<p class="held">A typical floor, not measured yet: choose a size or touch the area to measure.</p>`}
       <ul class="areas">
         ${view.areas.map(
           ({ row, label, sides, area }) => html`<li>
@@ -117,7 +127,7 @@ export class PriceFace extends LitElement {
         )}
       </ul>
       <ask-group
-        .questions=${view.questions.filter(({ ask }) => ask.kind === 'sizes')}
+        .questions=${view.areas.length > 1 ? [] : view.questions.filter(({ ask }) => ask.kind === 'sizes')}
         @answered=${(event: CustomEvent<AnswerGiven>) => this.answer(event.detail, floor)}
       ></ask-group>
       <button class="plain" type="button" @click=${() => this.addArea()}>Add an area</button>
@@ -156,7 +166,7 @@ export class PriceFace extends LitElement {
       </ul>
       ${
         this.owner && named
-          ? html`<dl class="owner">${ownerFigures(named.results).map(({ label, value }) => html`<dt>${label}</dt><dd>${value}</dd>`)}</dl>`
+          ? html`<check-list .checks=${openChecks(named.results)} option=${option.id}></check-list><dl class="owner">${ownerFigures(named.results).map(({ label, value }) => html`<dt>${label}</dt><dd>${value}</dd>`)}</dl>`
           : nothing
       }
     </section>`;
@@ -181,22 +191,26 @@ export class PriceFace extends LitElement {
     this.pad?.open();
   }
 
+  /** Nothing is added before it is measured: leaving the pad leaves the floor as it was. */
   private addArea(): void {
-    const results = this.session?.results(this.session.quote.options[0]?.id ?? '');
-    if (results === undefined) return;
-    const edit = newRowEdit(results, floor, 'areas');
-    this.send(edit);
-    if (edit.kind === 'addRow') this.openPad(edit.row);
+    this.openPad('');
   }
 
   private onMeasured({ length, width }: MeasuredSides): void {
-    const cell = (column: string, value: number | string | { value: number; typed: string }) =>
-      ({ kind: 'enterCell', sheet: floor, table: 'areas', row: this.measured, column, value }) as const;
-    this.send({
-      kind: 'several',
-      words: 'the measure',
-      edits: [cell('shape', 'rectangle'), cell('length', length), cell('width', width)],
+    const results = this.session?.results(this.session.quote.options[0]?.id ?? '');
+    if (results === undefined) return;
+    const added = this.measured === '' ? newRowEdit(results, floor, 'areas') : undefined;
+    const row = added?.row ?? this.measured;
+    const cell = (column: string, value: StoredValue): SingleEdit => ({
+      kind: 'enterCell',
+      sheet: floor,
+      table: 'areas',
+      row,
+      column,
+      value,
     });
+    const sides = [cell('shape', 'rectangle'), cell('length', length), cell('width', width)];
+    this.send({ kind: 'several', words: 'the measure', edits: added === undefined ? sides : [added, ...sides] });
   }
 
   private send(edit: Edit): void {

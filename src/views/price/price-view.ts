@@ -12,6 +12,8 @@ import { type AskAnswers, answersIn } from './ask-answers.ts';
 export interface PriceView {
   readonly areas: readonly AreaView[];
   readonly floor: string;
+  /** False while the areas are still the template's. */
+  readonly measured: boolean;
   readonly questions: readonly AskAnswers[];
   readonly options: readonly PricedOption[];
 }
@@ -22,6 +24,8 @@ export interface AreaView {
   /** Its sides, or its area where that is known. */
   readonly sides: string;
   readonly area: string;
+  /** Length and width in feet of a rectangle. */
+  readonly sidesFeet: { readonly length: number; readonly width: number } | undefined;
 }
 
 export interface PricedOption {
@@ -44,10 +48,11 @@ export interface NamedResults {
 
 export function priceView(quote: QuoteDocument, options: readonly NamedResults[]): PriceView {
   const [first] = options;
-  if (first === undefined) return { areas: [], floor: '', questions: [], options: [] };
+  if (first === undefined) return { areas: [], floor: '', measured: false, questions: [], options: [] };
   return {
     areas: areasOf(first.results),
     floor: shownLine(first.results, 'floor_area'),
+    measured: quote.floor.tables['areas'] !== undefined,
     questions: answersIn(first.results, 'floor', quote.floor),
     options: options.map((option) => pricedOption(option, quote)),
   };
@@ -75,7 +80,7 @@ function daysOf(results: OptionResults): string {
 }
 
 /** A stop on the floor is told as it is; any other may speak of money, so it only says that there is one. */
-function heldBack(results: OptionResults): string[] {
+export function heldBack(results: OptionResults): string[] {
   const stops = openChecks(results).filter((check) => check.severity === 'stop');
   const spoken = stops
     .filter((check) => check.layer === 'floor' && check.verdict === 'fails')
@@ -109,5 +114,6 @@ function areasOf(results: OptionResults): AreaView[] {
         ? `${writeFeetInches(at('length', row))} × ${writeFeetInches(at('width', row))}`
         : shapeWords(results, shape(row)),
     area: `${formatQuantity(at('area', row), one)} ft²`,
+    sidesFeet: shape(row) === 'rectangle' ? { length: at('length', row), width: at('width', row) } : undefined,
   }));
 }

@@ -1,0 +1,62 @@
+import type { OptionChange } from '../../engine/quote-workbooks.ts';
+import type { CellValue } from '../../formula/cells.ts';
+import type { OptionResults } from '../../quote/option-results.ts';
+import type { SheetPlace } from '../../quote/quote-document.ts';
+import { openChecks, type ToldCheck } from '../../quote/told-checks.ts';
+import type { QuoteSession } from '../../session/quote-session.ts';
+import type { ProductRow } from '../../template/entries.ts';
+import { type BoardOption, type BoardView, boardView, emptyBoard } from './board-view.ts';
+import { KeptViews } from './kept-views.ts';
+import { nothingKept, type ProductNames, type SheetView, sheetView } from './sheet-view.ts';
+
+/** What Costing shows of a quote, with everything that a change left alone kept as it was. */
+export class KeptCosting {
+  private readonly sheets = nothingKept();
+  private readonly values = emptyBoard();
+  private readonly names = new KeptViews<ProductNames>();
+  private readonly lists = new KeptViews<readonly ToldCheck[]>();
+  /** Of the options no number of which has changed since. */
+  private readonly told = new Map<string, readonly ToldCheck[]>();
+
+  /** To be told of every change of numbers, and with `undefined` that some may have been missed. */
+  changed(changes: readonly OptionChange[] | undefined): void {
+    if (changes === undefined) this.told.clear();
+    for (const { option, changed } of changes ?? []) {
+      if (changed === 'all' || changed.length > 0) this.told.delete(option);
+    }
+  }
+
+  sheet(
+    { quote }: QuoteSession,
+    place: SheetPlace,
+    results: OptionResults,
+    priceList: ReadonlyMap<string, ProductRow>,
+  ): SheetView {
+    const { products } = quote;
+    const names = this.names.view('products', [priceList, products], () => productNames(priceList, products));
+    return sheetView(quote, place, results, names, this.sheets);
+  }
+
+  board(options: readonly BoardOption[], before: (option: string, line: string) => CellValue | undefined): BoardView {
+    return boardView(options, before, this.values);
+  }
+
+  checks({ id, results }: BoardOption): readonly ToldCheck[] {
+    const known = this.told.get(id);
+    if (known !== undefined) return known;
+    const open = openChecks(results);
+    const from = open.flatMap(({ cell, verdict, says }) => [cell, verdict, says]);
+    const list = this.lists.view(id, from, () => open);
+    this.told.set(id, list);
+    return list;
+  }
+}
+
+function productNames(priceList: ReadonlyMap<string, ProductRow>, pinned: readonly ProductRow[]): ProductNames {
+  return new Map(
+    [...priceList.values(), ...pinned].map(({ product, name, kind }) => [
+      product,
+      { code: product, label: name, kind },
+    ]),
+  );
+}

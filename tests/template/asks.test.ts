@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import { choiceColumn, entry, entryColumn, key, laid, section, sheet, table } from '../helpers/sheets.ts';
+
+const shop = sheet('shop', 'standard', [section('rates', [entry('wage', '$/h', 25)])]);
+const areas = table('areas', [key('place'), entryColumn('length', 'ft', 0), choiceColumn('shape', ['round'], 'round')]);
+
+function faultsOf(ask: Readonly<Record<string, unknown>>): readonly string[] {
+  const measure = section('measure', [entry('cracks', 'ft', 0)], [areas]);
+  return laid([shop, sheet('floor', 'garage', [measure], { asks: [{ id: 'first', label: 'First', ...ask }] })]).faults;
+}
+
+describe('a question of the first minute', () => {
+  it('may ask for entries of its own sheet', () => {
+    expect(faultsOf({ kind: 'fields', lines: ['cracks'] })).toEqual([]);
+  });
+
+  it('asks for no entry of the sheet below, which its answer could not reach', () => {
+    expect(faultsOf({ kind: 'fields', lines: ['wage'] })).toEqual([
+      'asks[0] (first): wage: There is no entry “wage” in this sheet.',
+    ]);
+  });
+
+  it('replaces the rows of a free table of its sheet, naming columns that are there', () => {
+    const sized = (cells: object) => ({ kind: 'sizes', table: 'areas', choices: [{ label: 'One', rows: [cells] }] });
+    expect(faultsOf(sized({ place: 'bay', label: 'Bay', length: 20 }))).toEqual([]);
+    expect(faultsOf(sized({ place: 'bay', lenght: 20 }))).toEqual([
+      'asks[0] (first): areas.lenght: The table “areas” has no column “lenght”. Did you mean “length”?',
+    ]);
+  });
+});
