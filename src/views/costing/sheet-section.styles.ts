@@ -2,15 +2,7 @@ import { css } from 'lit';
 
 export const sheetSectionStyles = css`
   :host {
-    display: flow-root;
-    /* A section out of sight is neither laid out nor painted; half a screen stands in for its height until it is seen. */
-    content-visibility: auto;
-    contain-intrinsic-size: auto 30rem;
-  }
-
-  /* What opens under a field may reach over the end of its section. */
-  :host(:focus-within) {
-    content-visibility: visible;
+    display: block;
   }
 
   h3 {
