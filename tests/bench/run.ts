@@ -1,7 +1,9 @@
-import { availableParallelism, loadavg } from 'node:os';
+import { availableParallelism } from 'node:os';
 import { Disagreement, mustAgree } from './agreement.ts';
 import { type BenchQuote, openBenchQuote } from './bench-quote.ts';
 import { measureEvaluators, repricedEntries } from './evaluators.ts';
+import { loadText } from './load-text.ts';
+import { runPageBench } from './page-run.ts';
 import { measureStructure, structuralEdits } from './structural-edits.ts';
 import { type ReportRow, tableOf } from './table.ts';
 import { measureEdits, movedEntries } from './value-edits.ts';
@@ -11,7 +13,13 @@ const systems = ['flake-full-broadcast', 'solid-colour', 'flake-full-broadcast',
 // The same entries in every run, so that runs can be compared.
 const seed = 20261125;
 
-async function run(): Promise<void> {
+/** Both halves, or the one that is named: `engine` or `page`. */
+async function run(half: string | undefined): Promise<void> {
+  if (half !== 'page') await runEngineBench();
+  if (half !== 'engine') await runPageBench();
+}
+
+async function runEngineBench(): Promise<void> {
   const bench = await openBenchQuote(systems);
   mustAgree(bench, 'before anything is timed');
   const variants = mustAgreeInVariants(bench);
@@ -20,15 +28,8 @@ async function run(): Promise<void> {
   console.info(`A quote of ${systems.length} options with ${bench.formulas} formulas.\n`);
   console.info(tableOf([...valueRows(bench), ...structureRows(bench), ...evaluatorRows(bench)]));
   console.info(
-    `\nThe engine and the hand-written quote agreed to 1e-9 in every result line: at first, in ${variants} variants, and for every value that was timed.`,
+    `\nThe engine and the hand-written quote agreed to 1e-9 in every result line: at first, in ${variants} variants, and for every value that was timed.\n`,
   );
-}
-
-/** How busy the machine was before: above the number of cores every time is too long, and p99 most of all. */
-function loadText(): string {
-  const [load = 0] = loadavg();
-  const busy = load > availableParallelism() / 2 ? ': something else is running, so read the ratios only' : '';
-  return `Load over the last minute ${load.toFixed(1)}${busy}.`;
 }
 
 function valueRows(bench: BenchQuote): ReportRow[] {
@@ -63,7 +64,7 @@ function evaluatorRows(bench: BenchQuote): ReportRow[] {
   });
 }
 
-run().catch((error: unknown) => {
+run(process.argv[2]).catch((error: unknown) => {
   console.error(error instanceof Disagreement ? `The numbers disagree: ${error.message}` : error);
   process.exitCode = 1;
 });

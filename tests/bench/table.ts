@@ -20,8 +20,12 @@ export type Budget =
 const heads = ['what', 'median', 'p99', 'budget', 'over hand-written', 'workbook / closures', 'verdict'];
 
 export function tableOf(rows: readonly ReportRow[]): string {
-  const lines = [heads, ...rows.map(cellsOf)];
-  const widths = heads.map((_, column) => Math.max(...lines.map((line) => line[column]?.length ?? 0)));
+  return alignedTable([heads, ...rows.map(cellsOf)]);
+}
+
+/** Lines of cells, the first being heads, as text in columns. */
+export function alignedTable(lines: readonly (readonly string[])[]): string {
+  const widths = (lines[0] ?? []).map((_, column) => Math.max(...lines.map((line) => line[column]?.length ?? 0)));
   const written = lines.map((line) =>
     line.map((cell, column) => (column === 0 ? cell.padEnd(widths[0] ?? 0) : cell.padStart(widths[column] ?? 0))),
   );

@@ -5,12 +5,17 @@ export interface Timing {
   readonly runs: number;
 }
 
-/** The middle of sorted times, and the least that 99 of 100 do not exceed. */
+/** The middle of the times, and the least that 99 of 100 do not exceed. */
 export function timingOf(times: readonly number[]): Timing {
-  if (times.length === 0) throw new Error('Nothing was timed');
+  return { median: shareOf(times, 0.5), p99: shareOf(times, 0.99), runs: times.length };
+}
+
+/** The least that so large a share of the times does not exceed; 0.5 is the median. */
+export function shareOf(times: readonly number[], share: number): number {
   const sorted = times.toSorted((a, b) => a - b);
-  const at = (share: number): number => sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN;
-  return { median: at(0.5), p99: at(0.99), runs: times.length };
+  const found = sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)];
+  if (found === undefined) throw new Error('Nothing was timed');
+  return found;
 }
 
 export function millisecondsOf(run: () => void): number {

@@ -1,0 +1,50 @@
+import type { MeasuredFace } from './page-faces.ts';
+import type { MeasuredLoad } from './page-loads.ts';
+import { alignedTable } from './table.ts';
+import { shareOf } from './timing.ts';
+
+const frame = 16;
+const mostScript = 300;
+
+/** What an edit costs until it is painted, on each face. */
+export function facesTable(faces: readonly MeasuredFace[]): string {
+  const heads = ['painted', 'median', 'p95', 'budget', 'script', 'style, layout, paint', 'until it rests', 'verdict'];
+  const rows = faces.map(({ what, edits }) => {
+    const p95 = shareOf(
+      edits.map(({ painted }) => painted),
+      0.95,
+    );
+    const middle = (of: (edit: MeasuredFace['edits'][number]) => number): string => inMs(shareOf(edits.map(of), 0.5));
+    return [
+      what,
+      middle((edit) => edit.painted),
+      inMs(p95),
+      `p95 ${frame} ms`,
+      middle((edit) => edit.script),
+      middle((edit) => edit.painted - edit.script),
+      middle((edit) => edit.whole),
+      p95 <= frame ? 'within' : 'over',
+    ];
+  });
+  return alignedTable([heads, ...rows]);
+}
+
+/** What is waited for before there is a price, and how much is sent for it. */
+export function loadsTable(loads: readonly MeasuredLoad[], scriptBytes: number): string {
+  const heads = ['price shown', 'median', 'worst', 'budget', 'verdict'];
+  const rows = loads.map(({ what, times, budget }) => {
+    const median = shareOf(times, 0.5);
+    return [what, wholeMs(median), wholeMs(Math.max(...times)), `${budget} ms`, median <= budget ? 'within' : 'over'];
+  });
+  const size = scriptBytes / 1000;
+  const sizeRow = ['all JavaScript, brotli', `${size.toFixed(1)} kB`, '', `${mostScript} kB`];
+  return alignedTable([heads, ...rows, [...sizeRow, size <= mostScript ? 'within' : 'over']]);
+}
+
+function inMs(milliseconds: number): string {
+  return `${milliseconds.toFixed(1)} ms`;
+}
+
+function wholeMs(milliseconds: number): string {
+  return `${Math.round(milliseconds)} ms`;
+}
