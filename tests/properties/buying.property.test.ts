@@ -136,7 +136,7 @@ describe.each(shippedSystems)('splitting an area of %s', (system) => {
             expect(split.number(name), name).toBeCloseTo(whole.number(name), 9);
         },
       ),
-      { seed, numRuns: 100 },
+      { seed, numRuns: 40 },
     );
   });
 
