@@ -1,7 +1,8 @@
 import type { CellPlace, CellPlan, CellValue } from './cells.ts';
 import type { Checked } from './checked-tree.ts';
-import { cellReading, emptyState } from './closure-state.ts';
+import { type ClosureState, cellReading, emptyState } from './closure-state.ts';
 import { workOf } from './closure-work.ts';
+import { cellsRead } from './dependencies.ts';
 
 /** Where a failure of the piece itself begins: in no cell. */
 const nowhere = -1;
@@ -15,18 +16,24 @@ export type PartEvaluator = (tree: Checked, place: CellPlace) => CellValue;
  */
 export function partEvaluator(plan: CellPlan, read: (cell: number) => CellValue): PartEvaluator {
   const state = emptyState(plan);
-  plan.cells.forEach((_, cell) => {
-    const value = read(cell);
-    if (typeof value === 'number') state.raw[cell] = value;
-    else if (typeof value === 'string') state.raw[cell] = state.codes.numberOf(value);
-    else if (typeof value === 'boolean') state.raw[cell] = value ? 1 : 0;
-    else {
-      state.raw[cell] = Number.NaN;
-      state.failures[cell] = value;
-    }
-  });
+  const held = new Uint8Array(plan.cells.length);
   return (tree, place) => {
+    for (const cell of cellsRead(tree, place, plan)) {
+      if (held[cell] === 0) holdValue(state, cell, read(cell));
+      held[cell] = 1;
+    }
     const raw = workOf(tree, { plan, state, place, cell: nowhere })();
     return cellReading(raw, tree.type, state, nowhere, state.failure);
   };
+}
+
+/** Puts a worked-out value where closures read it. */
+export function holdValue(state: ClosureState, cell: number, value: CellValue): void {
+  if (typeof value === 'number') state.raw[cell] = value;
+  else if (typeof value === 'string') state.raw[cell] = state.codes.numberOf(value);
+  else if (typeof value === 'boolean') state.raw[cell] = value ? 1 : 0;
+  else {
+    state.raw[cell] = Number.NaN;
+    state.failures[cell] = value;
+  }
 }

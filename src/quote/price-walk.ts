@@ -1,6 +1,5 @@
-import { graphOf } from '../formula/cell-graph.ts';
-import type { CellPlan } from '../formula/cells.ts';
-import { type Closures, closuresOf } from '../formula/closures.ts';
+import { type Route, routeBetween, trialOf } from '../formula/trial.ts';
+import type { OptionPlan } from '../template/plan.ts';
 import type { ResultLine } from '../template/result-lines.ts';
 import { roundTo } from '../units/decimal-rounding.ts';
 import { lineValue, type OptionResults } from './option-results.ts';
@@ -51,12 +50,16 @@ export function priceWalk(from: OptionResults, to: OptionResults): PriceWalk {
   const others = walkedCosts.map((cost) => lineValue(to, cost));
   if (typeof fromPrice !== 'number' || typeof toPrice !== 'number') return { kind: 'incomplete' };
   if (!others.every((value) => typeof value === 'number')) return { kind: 'incomplete' };
-  const { closures, cells, listPrice } = held(from);
+  const route = routeOf(from.option);
+  const trial = trialOf(route, from.read);
+  const listPrice = (): number => {
+    const value = trial.result();
+    return typeof value === 'number' ? value : Number.NaN;
+  };
   let before = listPrice();
   const steps = walkedCosts.flatMap((cost, at): WalkStep[] => {
     const other = others[at];
-    closures.setValue(cells[at] ?? 0, typeof other === 'number' ? other : 0);
-    closures.recalculate();
+    trial.setValue(route.tried[at] ?? -1, typeof other === 'number' ? other : 0);
     const after = listPrice();
     const delta = roundTo(after - before, cents);
     before = after;
@@ -67,37 +70,20 @@ export function priceWalk(from: OptionResults, to: OptionResults): PriceWalk {
   return { kind: 'walk', from: fromPrice, to: toPrice, steps: all };
 }
 
-/** The option's closures with its costs held at their values, so that each can be given another. */
-function held({ option, read }: OptionResults): {
-  closures: Closures;
-  cells: readonly number[];
-  listPrice: () => number;
-} {
-  const cells = walkedCosts.map((cost) => option.plan.lines.get(cost) ?? -1);
-  const plan: CellPlan = {
-    ...option.plan,
-    cells: option.plan.cells.map((cell, index) => {
-      const value = read(index);
-      if (cells.includes(index) && typeof value === 'number') return { ...cell, content: { kind: 'number', value } };
-      if (cell.content.kind === 'formula') return cell;
-      return { ...cell, content: contentOf(value, cell.content) };
-    }),
-  };
-  const closures = closuresOf(plan, graphOf(plan));
-  const listPrice = (): number => {
-    const value = closures.value(plan.lines.get('list_price') ?? -1);
-    return typeof value === 'number' ? value : Number.NaN;
-  };
-  return { closures, cells, listPrice };
-}
+/** How an option's walked costs lead to its list price: the same for every walk over its plan. */
+const routes = new WeakMap<OptionPlan, Route>();
 
-/** An entry as it stands now: a plan keeps the entries it was laid out with. */
-function contentOf(
-  value: unknown,
-  laidOut: CellPlan['cells'][number]['content'],
-): CellPlan['cells'][number]['content'] {
-  if (typeof value === 'number') return { kind: 'number', value };
-  return typeof value === 'string' ? { kind: 'code', value } : laidOut;
+function routeOf(option: OptionPlan): Route {
+  const known = routes.get(option);
+  if (known !== undefined) return known;
+  const { lines } = option.plan;
+  const route = routeBetween(
+    option.plan,
+    walkedCosts.map((cost) => lines.get(cost) ?? -1),
+    lines.get('list_price') ?? -1,
+  );
+  routes.set(option, route);
+  return route;
 }
 
 function reason(cost: WalkedCost, from: OptionResults, to: OptionResults): Pick<WalkStep, 'because'> {

@@ -110,9 +110,16 @@ export function prettyUnit(u: Unit): string {
 
 /** The atoms of the unit in the order in which they were declared. */
 export function declaredTerms(u: Unit): readonly UnitTerm[] {
+  const known = termsOfUnits.get(u);
+  if (known !== undefined) return known;
   const read = readTerms(u.text);
-  return read.kind === 'terms' ? read.terms : [];
+  const terms = read.kind === 'terms' ? read.terms : [];
+  termsOfUnits.set(u, terms);
+  return terms;
 }
+
+/** Every number shown asks for its unit's atoms: read once for each unit. */
+const termsOfUnits = new WeakMap<Unit, readonly UnitTerm[]>();
 
 function prettyTerm({ atom, power }: UnitTerm): string {
   const size = Math.abs(power);

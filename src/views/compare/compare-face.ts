@@ -35,7 +35,10 @@ export class CompareFace extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.unsubscribe = this.session?.subscribe(() => this.requestUpdate());
+    this.unsubscribe = this.session?.subscribe((changes) => {
+      // Nothing here tells whether all is saved.
+      if (changes.length > 0) this.requestUpdate();
+    });
     this.media = matchMedia(narrow);
     this.media.addEventListener('change', this.onMedia);
     this.onMedia();

@@ -19,6 +19,7 @@ export class CheckList extends LitElement {
     css`
       :host {
         display: block;
+        contain: layout style;
       }
 
       ul {

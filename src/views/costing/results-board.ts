@@ -17,6 +17,8 @@ export class ResultsBoard extends LitElement {
     css`
       :host {
         display: block;
+        /* Laid out and painted by itself, at every change of a number. */
+        contain: layout style;
       }
 
       table {

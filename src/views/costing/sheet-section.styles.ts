@@ -2,7 +2,9 @@ import { css } from 'lit';
 
 export const sheetSectionStyles = css`
   :host {
-    display: block;
+    display: flow-root;
+    /* A section is laid out and painted by itself: a change in one leaves the others as they were. */
+    contain: layout style;
   }
 
   h3 {

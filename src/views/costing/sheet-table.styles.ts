@@ -3,6 +3,7 @@ import { css } from 'lit';
 export const sheetTableStyles = css`
   :host {
     display: block;
+    contain: layout style;
     margin: 0.5rem 0 1rem;
   }
 

@@ -51,7 +51,10 @@ export class PriceFace extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.unsubscribe = this.session?.subscribe(() => this.requestUpdate());
+    this.unsubscribe = this.session?.subscribe((changes) => {
+      // Nothing here tells whether all is saved.
+      if (changes.length > 0) this.requestUpdate();
+    });
   }
 
   override disconnectedCallback(): void {
