@@ -5,6 +5,7 @@ import { applySets, type PlacedSet } from './apply-set.ts';
 import type { ComposedSection, ComposedSheet, PlacedLine, PlacedRow, PlacedTable } from './composed-sheet.ts';
 import type { RowFile } from './line-schema.ts';
 import { ownValue } from './own-value.ts';
+import { withRowChoices } from './row-choices.ts';
 import type { SheetFault } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
 import type { Layer, SheetFile, TableFile } from './sheet-schema.ts';
@@ -18,8 +19,9 @@ export interface Composed {
 export function composeSheet(file: SheetFile, parts: ReadonlyMap<string, SheetFile>): Composed {
   const composer = new Composer(parts);
   composer.take(file, undefined);
-  const sections = composer.sections(file.layer);
+  const placed = composer.sections(file.layer);
   const faults = [...composer.faults];
+  const sections = withRowChoices(placed, file.layer, composer.brokenNames, faults);
   const set = applySets(sections, composer.sets, new Set(composer.brokenNames), faults);
   const { layer, id, title, summary, kinds, needs, asks } = file;
   return {

@@ -76,6 +76,7 @@ const unitBy = z.strictObject({ column: nameText, units: z.record(nameText, z.st
 export const columnSchemas = {
   key: z.strictObject({ ...columnCommon, key: z.literal(true) }),
   choice: z.strictObject({ ...columnCommon, options, default: z.optional(nameText) }),
+  rowChoice: z.strictObject({ ...columnCommon, rowOf: nameText, default: z.optional(nameText) }),
   product: z.strictObject({ ...columnCommon, accepts, default: z.optional(nameText) }),
   text: z.strictObject({ ...columnCommon, text: plainText }),
   check: z.strictObject({ ...columnCommon, ...checkParts, first: z.optional(formulaText) }),
@@ -115,7 +116,8 @@ export function shapeOf(raw: object): LineShape {
 }
 
 export function columnShapeOf(raw: object): ColumnShape {
-  return 'key' in raw ? 'key' : shapeOf(raw);
+  if ('key' in raw) return 'key';
+  return 'rowOf' in raw ? 'rowChoice' : shapeOf(raw);
 }
 
 export type LineFile =
@@ -128,7 +130,8 @@ export type LineFile =
 
 export type ColumnFile =
   | ({ readonly kind: 'key' } & Readonly<z.infer<typeof columnSchemas.key>>)
-  | ({ readonly kind: 'choice' } & Readonly<z.infer<typeof columnSchemas.choice>>)
+  /** `rowOf`: its options are the rows of that table, which stand in it once the sheet is composed. */
+  | ({ readonly kind: 'choice'; readonly rowOf?: string } & Readonly<z.infer<typeof columnSchemas.choice>>)
   | ({ readonly kind: 'product' } & Readonly<z.infer<typeof columnSchemas.product>>)
   | ({ readonly kind: 'text' } & Readonly<z.infer<typeof columnSchemas.text>>)
   | ({ readonly kind: 'check' } & Readonly<z.infer<typeof columnSchemas.check>>)

@@ -135,6 +135,7 @@ class SheetReader {
     if (!isObject(value)) return this.notAnObject(path);
     const kind = columnShapeOf(value);
     const column = this.shape(columnSchemas[kind], value, path);
+    if (kind === 'rowChoice') return column && ({ kind: 'choice', ...column, options: [] } as ColumnFile);
     return column && ({ kind, ...column } as ColumnFile);
   }
 

@@ -40,10 +40,14 @@ export function standingRows(table: CompiledTable, given: GivenTable | undefined
 }
 
 function labelOf(cells: RowFile, table: CompiledTable, id: string): string {
-  const own = ownValue(cells, 'label');
-  if (typeof own === 'string') return own;
   const key = table.key === undefined ? undefined : ownValue(cells, table.key);
-  return wordsOfCode(typeof key === 'string' ? key : id);
+  return rowWords(cells, typeof key === 'string' ? key : id);
+}
+
+/** What a row is called: the label it gives itself, or its code in words. */
+export function rowWords(cells: RowFile, code: string): string {
+  const own = ownValue(cells, 'label');
+  return typeof own === 'string' ? own : wordsOfCode(code);
 }
 
 /** `first_colour` → `First colour`: how a code reads where nothing better is given. */
