@@ -4,10 +4,32 @@ export type Route = { readonly kind: 'start' } | { readonly kind: 'quote'; reado
 export const faces = ['price', 'side-by-side', 'costing'] as const;
 export type Face = (typeof faces)[number];
 
+export const faceTitles: Readonly<Record<Face, string>> = {
+  price: 'Price',
+  'side-by-side': 'Side by side',
+  costing: 'Costing',
+};
+
+/** The face a thumb goes to next. */
+export function besideFace(face: Face): Face {
+  return face === 'side-by-side' ? 'price' : 'side-by-side';
+}
+
 export function readRoute(hash: string): Route {
   const [, place, id, face] = hash.replace(/^#/, '').split('/');
   if (place !== 'quote' || id === undefined || id === '') return { kind: 'start' };
-  return { kind: 'quote', id: decodeURIComponent(id), face: faces.find((known) => known === face) ?? 'price' };
+  const name = decoded(id);
+  if (name === undefined) return { kind: 'start' };
+  return { kind: 'quote', id: name, face: faces.find((known) => known === face) ?? 'price' };
+}
+
+/** Undefined for what no address holds: a % that encodes nothing. */
+function decoded(text: string): string | undefined {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return undefined;
+  }
 }
 
 export function writeRoute(route: Route): string {
