@@ -1,4 +1,5 @@
 import { formatQuantity } from '../units/format.ts';
+import type { Measures } from '../units/measures.ts';
 import { one } from '../units/unit.ts';
 import type { CellPlace, CellPlan, CellValue } from './cells.ts';
 import type { Checked, ValueType } from './checked-tree.ts';
@@ -26,6 +27,8 @@ export interface ExplainedPlan {
   readonly plan: CellPlan;
   readonly read: (cell: number) => CellValue;
   readonly evaluate: PartEvaluator;
+  /** What numbers are told in; the formula in names is the same in both. */
+  readonly measures: Measures;
 }
 
 const mostListed = 8;
@@ -39,8 +42,8 @@ export function explainFormula(tree: Checked, place: CellPlace, over: ExplainedP
 }
 
 /** A value in words: a number with its unit, a code, yes or no, or that it failed. */
-export function valueText(value: CellValue, type: ValueType): string {
-  if (typeof value === 'number') return formatQuantity(value, type.kind === 'number' ? type.unit : one);
+export function valueText(value: CellValue, type: ValueType, measures: Measures = 'us'): string {
+  if (typeof value === 'number') return formatQuantity(value, type.kind === 'number' ? type.unit : one, { measures });
   if (typeof value === 'string') return value;
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   return 'cannot be worked out';
@@ -58,17 +61,17 @@ function leafInNumbers(node: Checked, place: CellPlace, over: ExplainedPlan): st
       return `[${listed.join('; ')}${cells.length > mostListed ? `; … ${cells.length} rows` : ''}]`;
     }
     case 'productField':
-      return valueText(over.evaluate(node, place), node.type);
+      return valueText(over.evaluate(node, place), node.type, over.measures);
     default:
       return undefined;
   }
 }
 
-function cellText(cell: number, { plan, read }: ExplainedPlan): string {
+function cellText(cell: number, { plan, read, measures }: ExplainedPlan): string {
   const planned = plan.cells[cell];
   const value = read(cell);
   if (planned === undefined) return '';
-  return typeof value === 'string' ? `"${value}"` : valueText(value, planned.type);
+  return typeof value === 'string' ? `"${value}"` : valueText(value, planned.type, measures);
 }
 
 /** Adds the steps of a tree, innermost first; gives the text by which an outer step names it. */
@@ -80,7 +83,7 @@ function followSteps(tree: Checked, place: CellPlace, over: ExplainedPlan, steps
   if (tree.kind === 'unary') return tree.operator + followSteps(tree.operand, place, over, steps);
   if (tree.kind === 'call' && tree.name === 'IF') return followTaken(tree, place, over, steps);
   const parts = new Map(childrenOf(tree).map((child) => [child, followSteps(child, place, over, steps)]));
-  const gives = valueText(over.evaluate(tree, place), tree.type);
+  const gives = valueText(over.evaluate(tree, place), tree.type, over.measures);
   steps.push({ text: writeChecked(tree, (node) => (node === tree ? undefined : parts.get(node))), gives });
   return gives;
 }
@@ -96,7 +99,7 @@ function followTaken(
   followSteps(condition, place, over, steps);
   const holds = over.evaluate(condition, place);
   const taken = followSteps(holds === true ? yes : no, place, over, steps);
-  if (typeof holds !== 'boolean') return valueText(over.evaluate(tree, place), tree.type);
+  if (typeof holds !== 'boolean') return valueText(over.evaluate(tree, place), tree.type, over.measures);
   steps.push({ text: `IF takes its ${holds ? 'first' : 'second'} arm`, gives: taken });
   return taken;
 }

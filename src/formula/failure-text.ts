@@ -25,7 +25,7 @@ function causeOf(tree: Checked, place: CellPlace, failure: Failure, over: Explai
     case 'notFound': {
       const [sought, column] = node.kind === 'call' && node.name === 'MATCH' ? node.args : [];
       if (sought === undefined || column === undefined) return `${written(node)} looks into an empty table`;
-      return `${written(sought)}, which is ${valueText(over.evaluate(sought, place), sought.type)}, is not in ${written(column)}`;
+      return `${written(sought)}, which is ${valueText(over.evaluate(sought, place), sought.type, over.measures)}, is not in ${written(column)}`;
     }
     case 'outside':
       return `${written(node)} looks past the end of the table`;

@@ -9,6 +9,11 @@ export function numberIn(unit: Unit): ValueType {
   return { kind: 'number', unit };
 }
 
+/** The unit of a number, `1` of anything else. */
+export function unitOf(type: ValueType): Unit {
+  return type.kind === 'number' ? type.unit : one;
+}
+
 /** True for a literal 0 and for what can only be 0: it fits every unit but a point. */
 export function isZero(tree: Checked): boolean {
   if (tree.kind === 'number') return tree.value === 0;

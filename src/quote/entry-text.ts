@@ -3,7 +3,8 @@ import { entryRefusal } from '../template/cell-contents.ts';
 import type { ProductRow } from '../template/entries.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
 import { didYouMean, nearestWord } from '../units/nearest-word.ts';
-import { readTyped, type TypedOptions } from '../units/typed-number.ts';
+import { readTypedIn } from '../units/typed-measure.ts';
+import type { TypedOptions } from '../units/typed-number.ts';
 
 export type EntryReading =
   | { readonly kind: 'value'; readonly value: number | string }
@@ -17,8 +18,8 @@ export interface EntryContext {
 }
 
 /**
- * Reads what is typed into a line or a cell: a number in its own unit (a date as its serial day), the code of a choice,
- * or that of a product. Refused with the reason: what is worked out, what lies outside the limits, an unknown code.
+ * Reads what is typed into a line or a cell: a number in its own unit, or with its metric unit behind it (a date as its
+ * serial day), the code of a choice, or that of a product. Refused with the reason: what is worked out, what lies outside the limits, an unknown code.
  * Example: `22' 6"` into an entry in ft → 22.5.
  */
 export function readEntryText(
@@ -30,7 +31,7 @@ export function readEntryText(
   switch (definition.kind) {
     case 'entry': {
       if (type.kind !== 'number') throw new Error(`The entry ${definition.name} has no unit`);
-      const read = readTyped(text, type.unit, context.typed);
+      const read = readTypedIn(text, type.unit, 'us', context.typed);
       return read.kind === 'fault' ? refused(read.reason) : readEntryNumber(read.value, definition);
     }
     case 'choice':

@@ -1,4 +1,6 @@
 import { productTable } from '../formula/cells.ts';
+import { answerSets } from '../template/answer-sets.ts';
+import type { CompiledStack } from '../template/compiled-stack.ts';
 import { noEntries, type ProductRow } from '../template/entries.ts';
 import { planOption } from '../template/plan.ts';
 import type { SheetFault } from '../template/sheet-fault.ts';
@@ -24,7 +26,7 @@ export type NewQuoteResult =
   | { readonly kind: 'quote'; readonly quote: QuoteDocument }
   | { readonly kind: 'refused'; readonly faults: readonly SheetFault[] };
 
-/** Makes a quote from templates, pinning their versions and the price-list rows they name. */
+/** Makes a quote from templates, pinning their versions and the price-list rows that they and their questions name. */
 export function makeQuote(
   wanted: NewQuote,
   store: SheetStore,
@@ -84,11 +86,17 @@ function withProducts(
     if (stack === undefined || own.length > 0) continue;
     const planned = planOption(stack, noEntries, priceList);
     faults.push(...planned.faults);
-    for (const { id } of planned.rows.get(productTable) ?? []) {
+    for (const id of [...(planned.rows.get(productTable) ?? []).map((row) => row.id), ...productsAsked(stack)]) {
       const product = priceList.get(id);
       if (product !== undefined) named.set(id, product);
     }
   }
   if (faults.length > 0) return { kind: 'refused', faults };
   return { kind: 'quote', quote: { ...quote, products: [...named.values()] } };
+}
+
+/** Codes that an answer may set, products among them: an answer is given without the price list at hand. */
+function productsAsked({ sheets }: CompiledStack): string[] {
+  const values = sheets.flatMap(({ asks }) => asks.flatMap(answerSets).flatMap((set) => Object.values(set)));
+  return values.filter((value) => typeof value === 'string');
 }

@@ -4,6 +4,7 @@ import type { ExplainedPlan } from '../formula/explain.ts';
 import type { CompiledStack } from '../template/compiled-stack.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
 import type { OptionPlan } from '../template/plan.ts';
+import type { Measures } from '../units/measures.ts';
 
 /** One option of a quote, worked out: what its sheets are and what every cell reads. */
 export interface OptionResults {
@@ -36,8 +37,8 @@ export function definitionAt({ stack }: OptionResults, place: CellPlace): LineFi
 }
 
 /** What explanations are made over. */
-export function explainedPlan(results: OptionResults): ExplainedPlan {
-  return { plan: results.option.plan, read: results.read, evaluate: evaluatorOf(results) };
+export function explainedPlan(results: OptionResults, measures: Measures = 'us'): ExplainedPlan {
+  return { plan: results.option.plan, read: results.read, evaluate: evaluatorOf(results), measures };
 }
 
 /** Works out pieces of formulas over an option's values. */

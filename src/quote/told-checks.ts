@@ -3,7 +3,9 @@ import type { PartEvaluator } from '../formula/evaluate-part.ts';
 import { valueText } from '../formula/explain.ts';
 import { caseOf, type SayPiece } from '../template/compiled-stack.ts';
 import type { Layer } from '../template/sheet-schema.ts';
+import type { Measures } from '../units/measures.ts';
 import { evaluatorOf, type OptionResults } from './option-results.ts';
+import { outlineChecks } from './outline-checks.ts';
 import { filledText } from './said-texts.ts';
 
 export type Severity = 'note' | 'caution' | 'stop';
@@ -17,6 +19,8 @@ export interface ToldCheck {
   readonly severity: Severity;
   /** A stop with no way round. */
   readonly absolute: boolean;
+  /** Its words may be read by a customer, as those of every check of the floor may. */
+  readonly open: boolean;
   /** `unknown` when what it asks cannot be worked out: that is no pass. */
   readonly verdict: 'holds' | 'fails' | 'unknown';
   /** What it says when it does not hold. */
@@ -25,20 +29,23 @@ export interface ToldCheck {
   readonly cell: number;
 }
 
-/** Every check of an option with its verdict, lines first, in sheet order. */
-export function toldChecks(results: OptionResults): ToldCheck[] {
+/**
+ * Every check of an option with its verdict: lines, columns, then outlines by corners, each in sheet order; numbers in
+ * what it says are in `measures`.
+ */
+export function toldChecks(results: OptionResults, measures: Measures = 'us'): ToldCheck[] {
   let evaluator: PartEvaluator | undefined;
   const speak = (say: readonly SayPiece[] | undefined, place: CellPlace): string => {
     evaluator ??= evaluatorOf(results);
     const evaluate = evaluator;
-    return filledText(say ?? [], ({ tree }) => valueText(evaluate(tree, place), tree.type));
+    return filledText(say ?? [], measures, ({ tree }) => valueText(evaluate(tree, place), tree.type, measures));
   };
-  return [...lineChecks(results, speak), ...columnChecks(results, speak)];
+  return [...lineChecks(results, speak), ...columnChecks(results, speak), ...outlineChecks(results)];
 }
 
 /** Checks that do not hold, or of which nobody can tell. */
-export function openChecks(results: OptionResults): ToldCheck[] {
-  return toldChecks(results).filter((check) => check.verdict !== 'holds');
+export function openChecks(results: OptionResults, measures: Measures = 'us'): ToldCheck[] {
+  return toldChecks(results, measures).filter((check) => check.verdict !== 'holds');
 }
 
 type Speak = (say: readonly SayPiece[] | undefined, place: CellPlace) => string;
@@ -90,6 +97,7 @@ interface CheckDefinition {
   readonly label: string;
   readonly severity: Severity;
   readonly absolute?: boolean | undefined;
+  readonly open?: boolean | undefined;
   readonly source?: string | undefined;
 }
 
@@ -97,9 +105,10 @@ function described({
   label,
   severity,
   absolute,
+  open,
   source,
-}: CheckDefinition): Pick<ToldCheck, 'label' | 'severity' | 'absolute' | 'source'> {
-  return { label, severity, absolute: absolute === true, ...(source !== undefined && { source }) };
+}: CheckDefinition): Pick<ToldCheck, 'label' | 'severity' | 'absolute' | 'open' | 'source'> {
+  return { label, severity, absolute: absolute === true, open: open === true, ...(source !== undefined && { source }) };
 }
 
 function verdictOf(value: CellValue): ToldCheck['verdict'] {

@@ -1,12 +1,13 @@
 import { QuoteWorkbooks } from '../engine/quote-workbooks.ts';
 import { canonicalJson } from '../quote/canonical-json.ts';
 import { makeQuote, type NewQuote } from '../quote/new-quote.ts';
+import type { OptionResults } from '../quote/option-results.ts';
 import type { QuoteDocument, QuoteOption, SheetHash } from '../quote/quote-document.ts';
 import { optionSummaries } from '../quote/quote-head.ts';
 import { QuoteStacks } from '../quote/quote-stacks.ts';
 import type { SheetStore } from '../quote/sheet-store.ts';
 import { type RawSheets, withStoredSheets } from '../quote/stored-sheets.ts';
-import type { QuoteList, QuoteStore } from '../storage/quote-store.ts';
+import type { LoadedQuote, QuoteList, QuoteStore } from '../storage/quote-store.ts';
 import type { ProductRow } from '../template/entries.ts';
 import type { SheetFile } from '../template/sheet-schema.ts';
 import { QuoteSession } from './quote-session.ts';
@@ -29,10 +30,26 @@ export interface OpenQuote {
   readonly notice?: string;
 }
 
+/** A quote as it is kept, worked out, to be read only. */
+export interface SeenQuote {
+  readonly kind: 'seen';
+  readonly quote: QuoteDocument;
+  readonly results: (option: string) => OptionResults | undefined;
+  readonly close: () => void;
+}
+
 export interface DeskFault {
   readonly kind: 'fault';
   readonly reason: string;
 }
+
+interface LoadedHere {
+  readonly kind: 'here';
+  readonly loaded: LoadedQuote;
+  readonly workbooks: QuoteWorkbooks;
+}
+
+const noSuchQuote: DeskFault = { kind: 'fault', reason: 'There is no such quote.' };
 
 /** Where quotes are listed, made, opened and removed. Without storage it keeps them in memory and says so. */
 export class QuoteDesk {
@@ -97,19 +114,30 @@ export class QuoteDesk {
   }
 
   async open(id: string): Promise<OpenQuote | DeskFault> {
-    const { store, sheets, rawSheets } = this.parts;
-    if (store === undefined) return this.inMemory.get(id) ?? { kind: 'fault', reason: 'There is no such quote.' };
-    const loaded = await store.load(id);
-    if (loaded.kind === 'fault') return loaded;
-    const pinned = withStoredSheets({ ...sheets, sheets: this.known }, loaded.sheets).store;
-    for (const [hash, sheet] of pinned.sheets) this.known.set(hash, sheet);
-    const workbooks = this.workbooksOf(loaded.quote);
-    if ('kind' in workbooks) return workbooks;
+    const { store, rawSheets } = this.parts;
+    if (store === undefined) return this.inMemory.get(id) ?? noSuchQuote;
+    const found = await this.load(id, store);
+    if (found.kind === 'fault') return found;
+    const { loaded, workbooks } = found;
     const start = { past: loaded, keeper: storeKeeper(store, id, rawSheets) };
     const session = new QuoteSession(loaded.quote, workbooks, start);
     const shared = new SharedQuote(session, store);
     await shared.join();
     return { kind: 'open', session, shared, ...(loaded.notice !== undefined && { notice: loaded.notice }) };
+  }
+
+  /** A kept quote beside the one that is open; whoever writes it is not kept from it. */
+  async look(id: string): Promise<SeenQuote | DeskFault> {
+    const { store } = this.parts;
+    const held = this.inMemory.get(id)?.session;
+    if (held !== undefined)
+      return { kind: 'seen', quote: held.quote, results: (option) => held.results(option), close: () => undefined };
+    if (store === undefined) return noSuchQuote;
+    const found = await this.load(id, store);
+    if (found.kind === 'fault') return found;
+    const { loaded, workbooks } = found;
+    const results = (option: string): OptionResults | undefined => workbooks.results(option);
+    return { kind: 'seen', quote: loaded.quote, results, close: () => workbooks.close() };
   }
 
   async remove(id: string): Promise<DeskFault | undefined> {
@@ -136,6 +164,17 @@ export class QuoteDesk {
   /** Hash of the system template of this id, to find the option made from it. */
   systemHash(id: string): string | undefined {
     return this.parts.sheets.hashOf('system', id);
+  }
+
+  /** A stored quote, worked out. */
+  private async load(id: string, store: QuoteStore): Promise<LoadedHere | DeskFault> {
+    const loaded = await store.load(id);
+    if (loaded.kind === 'fault') return loaded;
+    const { sheets } = this.parts;
+    const pinned = withStoredSheets({ ...sheets, sheets: this.known }, loaded.sheets).store;
+    for (const [hash, sheet] of pinned.sheets) this.known.set(hash, sheet);
+    const workbooks = this.workbooksOf(loaded.quote);
+    return 'kind' in workbooks ? workbooks : { kind: 'here', loaded, workbooks };
   }
 
   /** A quote worked out; what was just made is so already. */

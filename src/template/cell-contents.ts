@@ -143,11 +143,17 @@ export class CellContents {
   }
 }
 
-/** Why an entry cannot hold this number, or undefined when it can. */
-export function entryRefusal(definition: EntryLike, name: string, value: number): string | undefined {
+/** Why an entry cannot hold this number, or undefined when it can; `say` writes a number of the entry's unit. */
+export function entryRefusal(
+  definition: EntryLike,
+  name: string,
+  value: number,
+  say: (value: number) => string = String,
+): string | undefined {
   if (!Number.isFinite(value)) return `“${name}” must be a number.`;
   const [least, most] = definition.limits ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  if (value < least || value > most) return `“${name}” must lie between ${least} and ${most}; ${value} does not.`;
+  if (value < least || value > most)
+    return `“${name}” must lie between ${say(least)} and ${say(most)}; ${say(value)} does not.`;
   if (definition.whole && !Number.isInteger(value)) return `“${name}” must be a whole number.`;
   if (definition.yesNo && value !== 0 && value !== 1) return `“${name}” is 1 for yes or 0 for no.`;
   return undefined;

@@ -7,6 +7,7 @@ import type { CompiledLine, CompiledStack, CompiledTable, ProductFields, SayPiec
 import type { ComposedSheet } from './composed-sheet.ts';
 import { type DeclaredLine, type DeclaredNames, declareNames } from './declared-names.ts';
 import { tellFaultyNeeds } from './needs.ts';
+import { tellOutline } from './outline-columns.ts';
 import { productFieldsOf } from './product-fields.ts';
 import { missingResultLines } from './result-lines.ts';
 import { readSay } from './say.ts';
@@ -51,6 +52,7 @@ class StackCompiler {
       report,
     );
     for (const sheet of sheets) tellFaultyNeeds(sheet, new Set(this.products.kinds.keys()), report);
+    for (const table of this.declared.tables.values()) tellOutline(table, this.declared, report);
     this.reader = new FormulaReader(report);
     const columns = new ColumnCompiler(this.declared, this.products, this.reader, report, (layer, row) =>
       this.names.scope(layer, row),

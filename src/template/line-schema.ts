@@ -43,6 +43,7 @@ const checkParts = {
   severity: z.enum(['note', 'caution', 'stop']),
   say: plainText,
   absolute: z.optional(z.boolean()),
+  open: z.optional(z.boolean()),
 };
 
 /** The shapes a line may have; which one it is follows from the property it holds. */

@@ -18,6 +18,17 @@ export type Layer = (typeof layers)[number];
 const setValue = z.union([entryValue, z.string().check(z.maxLength(sheetLimits.text))]);
 export type SetValue = z.infer<typeof setValue>;
 
+/** Where a table holds the corners of areas: `of` counts the rows of `table` that have `code` in their column `shape`. */
+const outlineColumns = z.strictObject({
+  table: nameText,
+  shape: nameText,
+  code: nameText,
+  of: nameText,
+  across: nameText,
+  along: nameText,
+});
+export type OutlineColumns = Readonly<z.infer<typeof outlineColumns>>;
+
 /** The frames hold `unknown` where lines, columns and tables stand: those are read one by one, so that every fault is told. */
 export const tableFrame = z.strictObject({
   name: nameText,
@@ -28,11 +39,15 @@ export const tableFrame = z.strictObject({
   min: z.optional(z.number().check(z.gte(0), z.lte(sheetLimits.rowsPerTable))),
   columns: z.array(z.unknown()).check(z.minLength(1), z.maxLength(100)),
   newRow: z.optional(rowSchema),
+  outline: z.optional(outlineColumns),
   start: z.optional(z.array(rowSchema).check(z.maxLength(sheetLimits.rowsPerTable))),
 });
 
-/** What a section's lines are for besides the sheet: allowances named with the price, or rows of the comparison. */
-const sectionUse = z.enum(['allowances', 'comparison']);
+/**
+ * What a section's lines are for besides the sheet: what a price includes, on what terms, rows of the comparison, or what
+ * is told on the day of the work.
+ */
+const sectionUse = z.enum(['allowances', 'terms', 'comparison', 'day']);
 export type SectionUse = z.infer<typeof sectionUse>;
 
 export const ownSectionFrame = z.strictObject({
@@ -111,6 +126,7 @@ export interface TableFile {
   readonly min: number;
   readonly columns: readonly ColumnFile[];
   readonly newRow: RowFile;
+  readonly outline?: OutlineColumns | undefined;
   readonly start: readonly RowFile[];
   /** Where the table stands in its file. */
   readonly path: string;

@@ -3,7 +3,7 @@ import { atomsByName } from './unit-table.ts';
 
 /*
  * Factors: NIST Handbook 44, Appendix C and NIST SP 811, Appendix B.8, from memory. All are exact by definition
- * (international yard and pound; the US gallon is 231 cubic inches).
+ * (the yard and pound agreement of 1959; the US gallon is 231 cubic inches).
  */
 export const metresPerFoot = 0.3048;
 export const millimetresPerInch = 25.4;
@@ -19,9 +19,11 @@ const milsPerInch = 1000;
 /** Area that one gallon covers one mil thick, ft2*mil/gal: 231/144*1000 = 1604.1667. */
 export const filmConstant = (cubicInchesPerGallon / squareInchesPerSquareFoot) * milsPerInch;
 
+/** What an atom is shown in, as many of it as `factor` says; a power of an atom may have a measure of its own. */
 const metricAtoms: ReadonlyMap<string, { readonly atom: string; readonly factor: number }> = new Map([
   ['ft', { atom: 'm', factor: metresPerFoot }],
   ['in', { atom: 'mm', factor: millimetresPerInch }],
+  ['in3', { atom: 'mL', factor: millimetresPerInch ** 3 / 1000 }],
   ['mil', { atom: 'um', factor: micrometresPerMil }],
   ['mi', { atom: 'km', factor: kilometresPerMile }],
   ['gal', { atom: 'L', factor: litresPerGallon }],
@@ -35,7 +37,7 @@ const metricAtoms: ReadonlyMap<string, { readonly atom: string; readonly factor:
  * form (dollars, hours, counts) stays. Example: `toMetric(528, ft2)` → 49.05 m2. Full precision, no rounding.
  */
 export function toMetric(value: number, unit: Unit): { readonly value: number; readonly unit: Unit } {
-  if (unit.text === 'degF') return { value: ((value - 32) * 5) / 9, unit: unitOf('degC') };
+  if (unit.text === 'degF') return { value: ((value - 32) * 5) / 9, unit: celsius };
   if (unit.point !== undefined) return { value, unit };
   const { factor, metric } = metricForm(unit);
   return metric === undefined ? { value, unit } : { value: value * factor, unit: metric };
@@ -48,15 +50,34 @@ export function fromMetric(value: number, unit: Unit): number {
   return value / metricForm(unit).factor;
 }
 
-function metricForm(unit: Unit): { readonly factor: number; readonly metric?: Unit } {
+interface MetricForm {
+  readonly factor: number;
+  /** Undefined for a unit that is the same in both. */
+  readonly metric?: Unit;
+}
+
+/** Every number shown asks for its unit's form: made once for each unit. */
+const formsOfUnits = new WeakMap<Unit, MetricForm>();
+
+function metricForm(unit: Unit): MetricForm {
+  const known = formsOfUnits.get(unit);
+  if (known !== undefined) return known;
+  const form = makeMetricForm(unit);
+  formsOfUnits.set(unit, form);
+  return form;
+}
+
+function makeMetricForm(unit: Unit): MetricForm {
   let factor = 1;
   let metric = one;
   let changed = false;
   for (const [name, power] of unit.powers) {
-    const form = metricAtoms.get(name);
+    const own = metricAtoms.get(`${name}${Math.abs(power)}`);
+    const form = own ?? metricAtoms.get(name);
+    const size = own === undefined ? power : Math.sign(power);
     if (form !== undefined) changed = true;
-    factor *= (form?.factor ?? 1) ** power;
-    metric = multiplyUnits(metric, powerOfUnit(unitOf(form?.atom ?? name), power));
+    factor *= (form?.factor ?? 1) ** size;
+    metric = multiplyUnits(metric, powerOfUnit(unitOf(form?.atom ?? name), size));
   }
   return changed ? { factor, metric: withDisplayNames(metric, unit) } : { factor: 1 };
 }
@@ -78,3 +99,5 @@ function unitOf(text: string): Unit {
   if (read.kind === 'fault') throw new Error(read.reason);
   return read.unit;
 }
+
+const celsius = unitOf('degC');

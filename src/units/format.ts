@@ -1,10 +1,14 @@
-import { roundTo } from './decimal-rounding.ts';
+import { fromMetric } from './conversion.ts';
+import { fifteenDigits, roundTo } from './decimal-rounding.ts';
+import { type Measures, shownIn, unitIn } from './measures.ts';
 import { isSerialDay, writeIsoDate } from './serial-day.ts';
 import { declaredTerms, one, prettyUnit, type Unit } from './unit.ts';
 
 export interface FormatOptions {
   /** Decimals: exactly so many for money (0 gives whole dollars), at most so many for everything else. */
   readonly digits?: number;
+  /** What it is shown in; `us` unless given. */
+  readonly measures?: Measures;
 }
 
 type NumberForm =
@@ -14,6 +18,14 @@ type NumberForm =
 
 const trueMinus = '−';
 const significantDigits = 4;
+/** Of what becomes finer in metric than anybody measures: 8 mil is 203 µm, 65 °F is 18.3 °C. */
+const metricDigits: ReadonlyMap<string, number> = new Map([
+  ['um', 3],
+  ['degC', 3],
+  ['ddegC', 3],
+]);
+/** A metric number of so many digits that says the stored value exactly was typed so. */
+const typedDigits = 9;
 const moneyDecimals = 2;
 /** Decimals and sizes beyond these are no longer read; they are shown as a power of ten. */
 const mostDecimals = 15;
@@ -29,7 +41,7 @@ const allPlaces = 400;
 export function formatQuantity(value: number, unit: Unit, options?: FormatOptions): string {
   if (!Number.isFinite(value)) return formatNumber(value, unit, options);
   const number = formatNumber(value, unit, options);
-  const suffix = unitSuffix(unit, number);
+  const suffix = unitSuffix(unit, number, options?.measures);
   return suffix === '' || suffix.startsWith('/') ? number + suffix : `${number} ${suffix}`;
 }
 
@@ -40,18 +52,21 @@ export function formatQuantity(value: number, unit: Unit, options?: FormatOption
 export function formatNumber(value: number, unit: Unit = one, options?: FormatOptions): string {
   if (!Number.isFinite(value)) return 'not a number';
   if (unit.text === 'date') return isSerialDay(value) ? writeIsoDate(value) : 'not a date';
-  const size = Math.abs(isShare(unit) ? timesHundred(value) : value);
+  const shown = shownIn(value, unit, options?.measures ?? 'us');
+  const size = Math.abs(isShare(unit) ? timesHundred(value) : shown.value);
   const money = isMoney(unit);
-  const form = numberForm(size, money, options?.digits);
+  const significant = shown.unit === unit ? undefined : metricDigits.get(shown.unit.text);
+  const form = numberForm(size, money, options?.digits, significant);
   const text = formatter(form).format(form.kind === 'decimals' ? roundTo(size, form.most) : size);
-  return (value < 0 ? trueMinus : '') + (money ? '$' : '') + text;
+  return (shown.value < 0 ? trueMinus : '') + (money ? '$' : '') + text;
 }
 
 /**
  * The unit as it stands behind the number: '%', 'ft²', '/h' for $/h; '' for `1`, `$` and dates. A counting word is
  * 'visit' when `number` (as `formatNumber` wrote it) is 1, else 'visits'.
  */
-export function unitSuffix(unit: Unit, number = ''): string {
+export function unitSuffix(declared: Unit, number = '', measures: Measures = 'us'): string {
+  const unit = unitIn(declared, measures);
   if (unit.text === 'date') return '';
   const pretty = prettyUnit(unit);
   if (isMoney(unit)) return pretty.slice(1).replace(/^·/, '');
@@ -63,12 +78,24 @@ export function unitSuffix(unit: Unit, number = ''): string {
 
 /**
  * The value as text for an edit field, all 15 digits, without unit: `readTyped` (shares as percent) gives the same
- * 15 digits back. Example: 0.0825 of % → '8.25'. Not finite: ''.
+ * 15 digits back. Example: 0.0825 of % → '8.25'. Not finite: ''. In metric a number that was typed comes back as it was,
+ * up to 9 digits, and any other is rounded as it is shown: 22 ft → '6.7056', 134 ft2/gal → '3.289'.
  */
-export function formatForTyping(value: number, unit: Unit): string {
+export function formatForTyping(value: number, unit: Unit, measures: Measures = 'us'): string {
   if (!Number.isFinite(value)) return '';
   if (unit.text === 'date') return isSerialDay(value) ? writeIsoDate(value) : '';
-  return formatter({ kind: 'typing' }).format(isShare(unit) ? timesHundred(value) : roundTo(value, allPlaces));
+  const shown = shownIn(value, unit, measures);
+  const number = shown.unit === unit ? roundTo(value, allPlaces) : metricForTyping(shown.value, value, unit);
+  return formatter({ kind: 'typing' }).format(isShare(unit) ? timesHundred(value) : number);
+}
+
+function metricForTyping(metric: number, stored: number, unit: Unit): number {
+  if (metric === 0) return 0;
+  const magnitude = Math.floor(Math.log10(Math.abs(metric)));
+  const typed = roundTo(metric, typedDigits - 1 - magnitude);
+  if (fifteenDigits(fromMetric(typed, unit)) === fifteenDigits(stored)) return typed;
+  const significant = metricDigits.get(unitIn(unit, 'metric').text) ?? significantDigits;
+  return roundTo(metric, Math.max(0, significant - 1 - magnitude));
 }
 
 /** Whether the unit is dollars, or dollars per something. */
@@ -87,12 +114,17 @@ function timesHundred(share: number): number {
   return roundTo(roundTo(share, allPlaces) * 100, allPlaces);
 }
 
-function numberForm(size: number, money: boolean, digits: number | undefined): NumberForm {
+function numberForm(
+  size: number,
+  money: boolean,
+  digits: number | undefined,
+  significant: number = significantDigits,
+): NumberForm {
   const magnitude = size === 0 ? 0 : Math.floor(Math.log10(size));
   if (size >= largestPlain || -magnitude + 1 > mostDecimals) {
     return { kind: 'scientific' };
   }
-  const usual = Math.max(0, significantDigits - 1 - magnitude);
+  const usual = Math.max(0, significant - 1 - magnitude);
   const wanted = digits ?? (money ? moneyDecimals : usual);
   const most = Math.max(0, Math.min(mostDecimals, wanted));
   if (size !== 0 && roundTo(size, most) === 0)

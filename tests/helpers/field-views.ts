@@ -16,6 +16,7 @@ export function numberView(parts: FieldParts): FieldView {
     kind: 'number',
     cell: 1,
     unit: unit('1'),
+    measures: 'us',
     shown: '0',
     suffix: '',
     prefix: '',

@@ -45,6 +45,22 @@ describe('the questions of the first minute', () => {
     expect(standingAnswer(ask('size'), results())).toBe(0);
   });
 
+  it('coat 6 in past a 16 ft door with one touch, 8 ft² more, and stay inside again with another', () => {
+    const before = Number(lineValue(results(), 'floor_area'));
+    answer('door-lip', 2);
+    expect(lineValue(results(), 'floor_area')).toBe(before + 8);
+    expect(standingAnswer(ask('door-lip'), results())).toBe(2);
+    answer('door-lip', 0);
+    expect(lineValue(results(), 'floor_area')).toBe(before);
+  });
+
+  it('count 13 steps with one touch, and none at first', () => {
+    expect(standingAnswer(ask('steps'), results())).toBe(0);
+    answer('steps', 3);
+    expect(lineValue(results(), 'step_count')).toBe(13);
+    expect(lineValue(results(), 'floor_area')).toBe(528);
+  });
+
   it('are undone in one step, size, joints and all', () => {
     const before = open.session.quote;
     answer('size', 5);

@@ -50,6 +50,17 @@ export const appShellStyles = css`
     box-shadow: inset 0 -3px var(--resin);
   }
 
+  .choices {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.25rem 1.5rem;
+    max-width: 100rem;
+    margin: 0 auto;
+    padding: 1rem 1rem 5rem;
+    color: var(--ink-light);
+    font-size: var(--small);
+  }
+
   .owner {
     margin-left: auto;
   }

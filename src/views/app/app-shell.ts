@@ -4,15 +4,20 @@ import type { Edit } from '../../quote/edit.ts';
 import type { OpenQuote, QuoteDesk } from '../../session/quote-desk.ts';
 import type { DispatchResult, QuoteSession } from '../../session/quote-session.ts';
 import type { QuoteList } from '../../storage/quote-store.ts';
+import type { Measures } from '../../units/measures.ts';
 import '../compare/compare-face.ts';
 import '../costing/costing-face.ts';
+import '../day/day-place.ts';
 import '../parts/hold-button.ts';
+import { refusalWords } from '../parts/refusal-words.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import '../price/price-face.ts';
 import type { OfferedSystem } from '../price/price-face.ts';
 import { appShellStyles } from './app-shell.styles.ts';
+import { keepMeasures, readMeasures } from './measures-choice.ts';
+import './measures-picker.ts';
 import { newQuoteAt } from './new-quote-at.ts';
-import { type Face, type Route, readRoute, writeRoute } from './route.ts';
+import { besideFace, type Face, faceTitles, isOwners, type Route, readRoute, writeRoute } from './route.ts';
 import './quote-tools.ts';
 import './start-page.ts';
 import './theme-picker.ts';
@@ -20,12 +25,6 @@ import { pricedOption } from './thumb-bar.ts';
 import './thumb-bar.ts';
 
 const statusDelay = 500;
-
-const faceTitles: Readonly<Record<Face, string>> = {
-  price: 'Price',
-  'side-by-side': 'Side by side',
-  costing: 'Costing',
-};
 
 /**
  * The app: the list of quotes or the faces of one quote. It holds what no face may lose: which quote is open, whether the
@@ -43,6 +42,7 @@ export class AppShell extends LitElement {
   @state() private open: OpenQuote | undefined;
   @state() private list: QuoteList | undefined;
   @state() private owner = false;
+  @state() private measures: Measures = readMeasures();
   @state() private trouble = '';
   /** Why the last entry of a line was refused, by the line. */
   @state() private refusals: ReadonlyMap<string, string> = new Map();
@@ -75,6 +75,7 @@ export class AppShell extends LitElement {
             ? nothing
             : html`<quote-tools
                 .session=${session}
+                measures=${this.measures}
                 @edit=${(event: CustomEvent<Edit>) => this.dispatch(event.detail)}
                 @stepped=${(event: CustomEvent<DispatchResult>) => this.take(event.detail)}
               ></quote-tools>`
@@ -82,7 +83,11 @@ export class AppShell extends LitElement {
       </header>
       ${session === undefined || this.route.kind === 'start' ? nothing : this.faceLinks(this.route)}
       ${this.trouble === '' ? nothing : html`<p class="trouble" role="alert">${this.trouble}</p>`}
-      ${this.readOnly(session)} ${this.body(session)} <theme-picker></theme-picker>
+      ${this.readOnly(session)} ${this.body(session)}
+      <div class="choices">
+        <theme-picker></theme-picker>
+        <measures-picker measures=${this.measures} @measures-chosen=${this.onMeasures}></measures-picker>
+      </div>
       ${
         session === undefined || this.route.kind === 'start'
           ? nothing
@@ -99,7 +104,7 @@ export class AppShell extends LitElement {
       >${faceTitles[face]}</a
     >`;
     return html`<nav aria-label="Faces of the quote">
-      ${link('price')} ${link('side-by-side')} ${this.owner ? link('costing') : nothing}
+      ${link('price')} ${link('side-by-side')} ${this.owner ? html`${link('costing')} ${link('day')}` : nothing}
       <span class="owner">
         ${
           this.owner
@@ -126,21 +131,24 @@ export class AppShell extends LitElement {
       ></start-page>`;
     }
     if (session === undefined) return html`<main><p>Opening the quote …</p></main>`;
-    const face = route.face === 'costing' && !this.owner ? 'price' : route.face;
+    const face = isOwners(route.face) && !this.owner ? 'price' : route.face;
     switch (face) {
       case 'price':
         return html`<price-face
           .session=${session}
           .systems=${this.offered(session, desk)}
           ?owner=${this.owner}
+          measures=${this.measures}
           .refusals=${this.refusals}
           @edit=${(event: CustomEvent<Edit>) => this.dispatch(event.detail)}
           @system-wanted=${(event: CustomEvent<string>) => this.switchSystem(event.detail)}
         ></price-face>`;
       case 'side-by-side':
-        return html`<compare-face .session=${session} ?owner=${this.owner}></compare-face>`;
+        return html`<compare-face .session=${session} ?owner=${this.owner} measures=${this.measures}></compare-face>`;
       case 'costing':
-        return html`<costing-face .session=${session} .priceList=${desk.priceList}></costing-face>`;
+        return html`<costing-face .session=${session} .priceList=${desk.priceList} measures=${this.measures}></costing-face>`;
+      case 'day':
+        return html`<day-place .session=${session} .quotes=${desk} measures=${this.measures}></day-place>`;
       default:
         return face satisfies never;
     }
@@ -183,9 +191,11 @@ export class AppShell extends LitElement {
     const session = this.open?.session;
     if (session === undefined) return;
     const result = session.dispatch(edit);
-    const atField = result.kind === 'refused' && edit.kind === 'enterLine';
-    this.refusals = new Map(atField ? [[edit.line, result.reason]] : []);
-    this.trouble = result.kind === 'refused' && !atField ? result.reason : '';
+    const results = session.results(session.quote.options[0]?.id ?? '');
+    const reason = result.kind === 'refused' ? refusalWords(edit, result.reason, results, this.measures) : '';
+    const atField = reason !== '' && edit.kind === 'enterLine';
+    this.refusals = new Map(atField ? [[edit.line, reason]] : []);
+    this.trouble = atField ? '' : reason;
   }
 
   private take(result: DispatchResult): void {
@@ -267,6 +277,11 @@ export class AppShell extends LitElement {
     if (this.route.kind === 'start') await this.follow();
   }
 
+  private onMeasures(event: CustomEvent<Measures>): void {
+    this.measures = event.detail;
+    keepMeasures(event.detail);
+  }
+
   private onOwner(): void {
     this.owner = true;
   }
@@ -274,13 +289,8 @@ export class AppShell extends LitElement {
   private readonly onLeaveOwner = (): void => {
     this.owner = false;
     const { route } = this;
-    if (route.kind === 'quote' && route.face === 'costing') location.hash = writeRoute({ ...route, face: 'price' });
+    if (route.kind === 'quote' && isOwners(route.face)) location.hash = writeRoute({ ...route, face: 'price' });
   };
-}
-
-/** The face a thumb goes to next. */
-function besideFace(face: Face): Face {
-  return face === 'side-by-side' ? 'price' : 'side-by-side';
 }
 
 declare global {

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Edit } from '../../quote/edit.ts';
 import type { DispatchResult, QuoteSession } from '../../session/quote-session.ts';
+import type { Measures } from '../../units/measures.ts';
 import { editWords } from '../costing/edit-words.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 
@@ -66,6 +67,7 @@ export class QuoteTools extends LitElement {
   ];
 
   @property({ attribute: false }) session: QuoteSession | undefined;
+  @property() measures: Measures = 'us';
 
   private unsubscribe: (() => void) | undefined;
 
@@ -83,7 +85,7 @@ export class QuoteTools extends LitElement {
     const { session } = this;
     if (session === undefined) return nothing;
     const results = session.results(session.quote.options[0]?.id ?? '');
-    const [undo, redo] = [editWords(session.undoable, results), editWords(session.redoable, results)];
+    const [undo, redo] = [session.undoable, session.redoable].map((edit) => editWords(edit, results, this.measures));
     return html`<input class="title" type="text" aria-label="Title of the quote" .value=${live(session.quote.title)} @change=${this.onRetitle} />
       <span class="demo">${session.quote.id === 'demo' ? 'invented firm, floor and prices' : 'invented rates and prices'}</span>
       <div class="tools">

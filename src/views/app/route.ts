@@ -1,14 +1,20 @@
 /** Where the app is: the list of quotes, or a face of one quote. In the address behind `#`, so that no server sees it. */
 export type Route = { readonly kind: 'start' } | { readonly kind: 'quote'; readonly id: string; readonly face: Face };
 
-export const faces = ['price', 'side-by-side', 'costing'] as const;
+export const faces = ['price', 'side-by-side', 'costing', 'day'] as const;
 export type Face = (typeof faces)[number];
 
 export const faceTitles: Readonly<Record<Face, string>> = {
   price: 'Price',
   'side-by-side': 'Side by side',
   costing: 'Costing',
+  day: 'The day',
 };
+
+/** Faces that a customer may not see. */
+export function isOwners(face: Face): boolean {
+  return face === 'costing' || face === 'day';
+}
 
 /** The face a thumb goes to next. */
 export function besideFace(face: Face): Face {

@@ -10,12 +10,7 @@ export class ThemePicker extends LitElement {
     sharedStyles,
     css`
       :host {
-        display: block;
-        max-width: 100rem;
-        margin: 0 auto;
-        padding: 1rem 1rem 5rem;
-        color: var(--ink-light);
-        font-size: var(--small);
+        display: inline-block;
       }
 
       select {

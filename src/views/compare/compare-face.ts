@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { QuoteSession } from '../../session/quote-session.ts';
+import type { Measures } from '../../units/measures.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import type { NamedResults } from '../price/price-view.ts';
 import { compareFaceStyles } from './compare-face.styles.ts';
@@ -22,6 +23,7 @@ export class CompareFace extends LitElement {
 
   @property({ attribute: false }) session: QuoteSession | undefined;
   @property({ type: Boolean }) owner = false;
+  @property() measures: Measures = 'us';
 
   @state() private onlyDifferent = false;
   @state() private reference = 0;
@@ -54,7 +56,7 @@ export class CompareFace extends LitElement {
     const { session } = this;
     if (session === undefined) return nothing;
     const options = this.inView(this.ordered(session));
-    const view = compareView(options, this.owner);
+    const view = compareView(options, this.owner, this.measures);
     return html`<main @touchstart=${this.onTouchStart} @touchend=${this.onTouchEnd}>
       <div class="tools">
         <button class="plain" type="button" aria-pressed=${this.onlyDifferent ? 'true' : 'false'} @click=${this.onOnlyDifferent}>
@@ -74,7 +76,7 @@ export class CompareFace extends LitElement {
       ${
         view.bars.length === 0
           ? nothing
-          : html`<section aria-labelledby="pays"><h2 id="pays">What a square foot pays for</h2><cost-chart .bars=${view.bars}></cost-chart></section>`
+          : html`<section aria-labelledby="pays"><h2 id="pays">${view.barsTitle}</h2><cost-chart caption=${view.barsTitle} .bars=${view.bars}></cost-chart></section>`
       }
       <section aria-labelledby="table">
         <h2 class="hidden" id="table">Options side by side</h2>

@@ -3,11 +3,14 @@ import { cellOfLine, lineValue, type OptionResults } from '../../quote/option-re
 import { priceWalk } from '../../quote/price-walk.ts';
 import { saidTexts } from '../../quote/said-texts.ts';
 import type { ResultLine } from '../../template/result-lines.ts';
+import type { SectionUse } from '../../template/sheet-schema.ts';
 import { formatQuantity, isMoney, isShare } from '../../units/format.ts';
+import type { Measures } from '../../units/measures.ts';
 import { one, type Unit } from '../../units/unit.ts';
-import { wholeDollars } from '../parts/shown-line.ts';
+import { lineLabel, wholeDollars } from '../parts/shown-line.ts';
 import { heldBack, type NamedResults } from '../price/price-view.ts';
 import { type CostBar, costBars } from './cost-bars.ts';
+import { dayRows } from './day-rows.ts';
 
 /** Options in columns, the reference first. */
 export interface CompareView {
@@ -15,6 +18,7 @@ export interface CompareView {
   readonly groups: readonly CompareGroup[];
   /** Owner's side; empty for a customer. */
   readonly bars: readonly CostBar[];
+  readonly barsTitle: string;
   readonly walks: readonly WalkView[];
 }
 
@@ -43,25 +47,38 @@ export interface WalkView {
 }
 
 /** `owner` adds margins, costs and hours; without it nothing is built that a customer may not see. */
-export function compareView(options: readonly NamedResults[], owner: boolean): CompareView {
+export function compareView(options: readonly NamedResults[], owner: boolean, measures: Measures): CompareView {
   const [reference, ...others] = options;
-  if (reference === undefined) return { options: [], groups: [], bars: [], walks: [] };
+  const barsTitle = `What a square ${measures === 'us' ? 'foot' : 'metre'} pays for`;
+  if (reference === undefined) return { options: [], groups: [], bars: [], barsTitle, walks: [] };
+  const groups = [...customerGroups(options, measures), ...(owner ? ownerGroups(options, measures) : [])];
   return {
     options: options.map(({ id, title }) => ({ id, title })),
-    groups: [...customerGroups(options), ...(owner ? ownerGroups(options) : [])].filter(({ rows }) => rows.length > 0),
-    bars: owner ? costBars(options) : [],
-    walks: owner ? others.map((other) => walkView(reference, other)) : [],
+    groups: groups.filter(({ rows }) => rows.length > 0),
+    bars: owner ? costBars(options, measures) : [],
+    barsTitle,
+    walks: owner ? others.map((other) => walkView(reference, other, measures)) : [],
   };
 }
 
-function customerGroups(options: readonly NamedResults[]): CompareGroup[] {
-  const price = moneyRow('price', options);
+function customerGroups(options: readonly NamedResults[], measures: Measures): CompareGroup[] {
+  const price = moneyRow('price', options, measures);
+  const included = saidRows(options, 'allowances', 'Included: ', measures);
+  const terms = saidRows(options, 'terms', '', measures);
+  const care = saidRows(options, 'comparison', '', measures);
+  const told = dayRows(options);
   return [
-    { title: 'Price', rows: [price, ...heldRows(options), ...saidRows(options, 'allowances', 'Included: ')] },
-    { title: 'Days', rows: [numberRow('visits', options)].flatMap((row) => row ?? []) },
-    { title: 'Look, use and care', rows: saidRows(options, 'comparison', '') },
+    { title: 'Price', rows: [price, ...heldRows(options, measures), ...included, ...terms] },
+    { title: 'Days', rows: told ?? [numberRow('visits', options, measures)].flatMap((row) => row ?? []) },
+    {
+      title: 'Look, use and care',
+      rows: told === undefined ? care : care.filter(({ name }) => !toldByDays.includes(name)),
+    },
   ];
 }
+
+/** What a system states and the clock tells better. */
+const toldByDays: readonly string[] = ['walk_hours', 'drive_hours'];
 
 const owned: readonly { readonly title: string; readonly lines: readonly ResultLine[] }[] = [
   {
@@ -86,39 +103,40 @@ const owned: readonly { readonly title: string; readonly lines: readonly ResultL
   },
 ];
 
-function ownerGroups(options: readonly NamedResults[]): CompareGroup[] {
+function ownerGroups(options: readonly NamedResults[], measures: Measures): CompareGroup[] {
   const groups = owned.map(({ title, lines }) => ({
     title,
-    rows: lines.flatMap((line) => numberRow(line, options) ?? []),
+    rows: lines.flatMap((line) => numberRow(line, options, measures) ?? []),
   }));
   return [...groups, { title: 'To buy', rows: kitRows(options) }];
 }
 
-function moneyRow(name: ResultLine, options: readonly NamedResults[]): CompareRow {
+function moneyRow(name: ResultLine, options: readonly NamedResults[], measures: Measures): CompareRow {
   const values = options.map(({ results }) => lineValue(results, name));
   const text = (value: CellValue): string => (typeof value === 'number' ? wholeDollars(value) : 'incomplete');
   return row(
     name,
-    labelOf(name, options),
+    labelOf(name, options, measures),
     values,
     text,
     (more) => `${wholeDollars(Math.abs(more))} ${more > 0 ? 'more' : 'less'}`,
   );
 }
 
-function numberRow(name: string, options: readonly NamedResults[]): CompareRow | undefined {
+function numberRow(name: string, options: readonly NamedResults[], measures: Measures): CompareRow | undefined {
   if (options.some(({ results }) => cellOfLine(results, name) === undefined)) return undefined;
   const unit = unitOf(name, options[0]?.results);
   const values = options.map(({ results }) => lineValue(results, name));
-  const text = (value: CellValue): string => (typeof value === 'number' ? formatQuantity(value, unit) : 'incomplete');
-  return row(name, labelOf(name, options), values, text, (more) => apart(more, unit));
+  const text = (value: CellValue): string =>
+    typeof value === 'number' ? formatQuantity(value, unit, { measures }) : 'incomplete';
+  return row(name, labelOf(name, options, measures), values, text, (more) => apart(more, unit, measures));
 }
 
 /** A difference in words: hours to a tenth, shares in points. */
-function apart(more: number, unit: Unit): string {
+function apart(more: number, unit: Unit, measures: Measures): string {
   const way = more > 0 ? 'more' : 'less';
   if (isShare(unit)) return `${formatQuantity(Math.abs(more) * 100, one, { digits: 1 })} points ${way}`;
-  return `${formatQuantity(Math.abs(more), unit, isMoney(unit) ? undefined : { digits: 1 })} ${way}`;
+  return `${formatQuantity(Math.abs(more), unit, isMoney(unit) ? { measures } : { digits: 1, measures })} ${way}`;
 }
 
 function row(
@@ -137,16 +155,18 @@ function row(
 }
 
 /** Says of which option the price is not to be given yet, and why, as the Price face does. */
-function heldRows(options: readonly NamedResults[]): CompareRow[] {
-  const held = options.map(({ results }) => heldBack(results).join(' '));
+function heldRows(options: readonly NamedResults[], measures: Measures): CompareRow[] {
+  const held = options.map(({ results }) => heldBack(results, measures).join(' '));
   if (held.every((words) => words === '')) return [];
   const cells = held.map((words): CompareCell => ({ text: words === '' ? '–' : words, difference: '' }));
   return [{ name: 'held', label: 'Not to be given yet', cells, differs: true }];
 }
 
 /** The customer's rows: a row for each line that any option says, in the order of the first that says it. */
-function saidRows(options: readonly NamedResults[], use: 'allowances' | 'comparison', lead: string): CompareRow[] {
-  const said = options.map(({ results }) => new Map(saidTexts(results, use).map((text) => [text.name, text])));
+function saidRows(options: readonly NamedResults[], use: SectionUse, lead: string, measures: Measures): CompareRow[] {
+  const said = options.map(
+    ({ results }) => new Map(saidTexts(results, use, measures).map((text) => [text.name, text])),
+  );
   const names = [...new Set(said.flatMap((texts) => [...texts.keys()]))];
   return names.map((name) => {
     const label = said.flatMap((texts) => texts.get(name)?.label ?? [])[0] ?? name;
@@ -188,31 +208,34 @@ function packsOf({ option, read }: OptionResults): Map<string, { label: string; 
   return packs;
 }
 
-function walkView(from: NamedResults, to: NamedResults): WalkView {
+function walkView(from: NamedResults, to: NamedResults, measures: Measures): WalkView {
   const walk = priceWalk(from.results, to.results);
   const head = { from: from.title, to: to.title };
   if (walk.kind === 'incomplete')
     return { ...head, steps: [{ words: 'One of the prices cannot be worked out', amount: '' }] };
   const steps = walk.steps.map(({ cost, delta, because }) => {
-    const words = cost === 'rest' ? 'Discount, minimum and rounding' : labelOf(cost, [from]);
-    const reason = because === undefined ? '' : `: ${moreWords(because, from.results)}`;
+    const words = cost === 'rest' ? 'Discount, minimum and rounding' : labelOf(cost, [from], measures);
+    const reason = because === undefined ? '' : `: ${moreWords(because, from.results, measures)}`;
     return { words: words + reason, amount: signedDollars(delta) };
   });
   const ends = (title: string, price: number) => ({ words: title, amount: wholeDollars(price) });
   return { ...head, steps: [ends(from.title, walk.from), ...steps, ends(to.title, walk.to)] };
 }
 
-function moreWords({ line, more }: { readonly line: string; readonly more: number }, results: OptionResults): string {
-  const label = results.stack.lines.get(line)?.definition.label ?? line;
-  return `${label.toLowerCase()} ${apart(more, unitOf(line, results))}`;
+function moreWords(
+  { line, more }: { readonly line: string; readonly more: number },
+  results: OptionResults,
+  measures: Measures,
+): string {
+  return `${lineLabel(results, line, measures).toLowerCase()} ${apart(more, unitOf(line, results), measures)}`;
 }
 
 function signedDollars(amount: number): string {
   return `${amount < 0 ? '−' : '+'}${wholeDollars(Math.abs(amount))}`;
 }
 
-function labelOf(name: string, options: readonly NamedResults[]): string {
-  return options[0]?.results.stack.lines.get(name)?.definition.label ?? name;
+function labelOf(name: string, [first]: readonly NamedResults[], measures: Measures): string {
+  return first === undefined ? name : lineLabel(first.results, name, measures);
 }
 
 function unitOf(name: string, results: OptionResults | undefined): Unit {

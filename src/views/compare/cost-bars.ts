@@ -1,9 +1,10 @@
 import { lineValue } from '../../quote/option-results.ts';
 import { formatNumber, formatQuantity } from '../../units/format.ts';
+import type { Measures } from '../../units/measures.ts';
 import { one, parseUnit } from '../../units/unit.ts';
 import type { NamedResults } from '../price/price-view.ts';
 
-/** One option's price a square foot as a stack of what it pays for, margin last, to the scale all bars share. */
+/** One option's price by the square foot or metre as a stack of what it pays for, margin last, to the scale all bars share. */
 export interface CostBar {
   readonly title: string;
   readonly total: string;
@@ -30,7 +31,7 @@ const groups = [
 ] as const;
 
 /** Bars of the options whose every part can be worked out. A loss has no part: its bar is longer than the price. */
-export function costBars(options: readonly NamedResults[]): CostBar[] {
+export function costBars(options: readonly NamedResults[], measures: Measures): CostBar[] {
   const perFoot = options.flatMap(({ title, results }) => {
     const area = lineValue(results, 'floor_area');
     const amounts = groups.map(({ lines }) => lines.reduce((sum, line) => sum + Number(lineValue(results, line)), 0));
@@ -45,15 +46,15 @@ export function costBars(options: readonly NamedResults[]): CostBar[] {
     let start = 0;
     const parts = amounts.map((amount, tone): CostPart => {
       const share = longest === 0 ? 0 : Math.max(0, amount) / longest;
-      const part = { label: groups[tone]?.label ?? '', start, share, amount: dollars(amount), tone };
+      const part = { label: groups[tone]?.label ?? '', start, share, amount: dollars(amount, measures), tone };
       start += share;
       return part;
     });
-    return { title, total: typeof total === 'number' ? dollars(total) : '', parts };
+    return { title, total: typeof total === 'number' ? dollars(total, measures) : '', parts };
   });
 }
 
-function dollars(amount: number): string {
+function dollars(amount: number, measures: Measures): string {
   const unit = parseUnit('$/ft2');
-  return unit.kind === 'unit' ? formatQuantity(amount, unit.unit) : formatNumber(amount, one);
+  return unit.kind === 'unit' ? formatQuantity(amount, unit.unit, { measures }) : formatNumber(amount, one);
 }

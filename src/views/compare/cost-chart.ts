@@ -103,6 +103,8 @@ export class CostChart extends LitElement {
   ];
 
   @property({ attribute: false }) bars: readonly CostBar[] = [];
+  /** What the bars are about. */
+  @property() caption = '';
 
   override render(): TemplateResult | typeof nothing {
     const { bars } = this;
@@ -111,7 +113,7 @@ export class CostChart extends LitElement {
     return html`
       <div aria-hidden="true">${bars.map((bar) => this.bar(bar))}</div>
       <table>
-        <caption class="hidden">What a square foot pays for</caption>
+        <caption class="hidden">${this.caption}</caption>
         <thead>
           <tr>
             <td></td>

@@ -1,9 +1,11 @@
 import type { CellValue } from '../../formula/cells.ts';
 import type { ValueType } from '../../formula/checked-tree.ts';
+import { unitOf } from '../../formula/value-type.ts';
 import { cellOfLine, type OptionResults } from '../../quote/option-results.ts';
 import type { ResultLine } from '../../template/result-lines.ts';
 import { formatNumber, formatQuantity, isMoney, unitSuffix } from '../../units/format.ts';
-import { one } from '../../units/unit.ts';
+import type { Measures } from '../../units/measures.ts';
+import { lineLabel } from '../parts/shown-line.ts';
 import { KeptViews } from './kept-views.ts';
 
 /** The results of a quote's options beside each other. */
@@ -80,13 +82,14 @@ export function emptyBoard(): KeptBoard {
 }
 
 /**
- * `before` gives a line's value as it was before the last change, to show how far it moved. What is the same as in `kept`
- * is the same object.
+ * `before` gives a line's value as it was before the last change, to show how far it moved. Numbers are in `measures`. What
+ * is the same as in `kept` is the same object.
  */
 export function boardView(
   options: readonly BoardOption[],
   before: (option: string, line: string) => CellValue | undefined,
   kept: KeptBoard = emptyBoard(),
+  measures: Measures = 'us',
 ): BoardView {
   const rows = order.flatMap((entry): BoardRow[] => {
     if (typeof entry === 'object') {
@@ -97,11 +100,13 @@ export function boardView(
       const found = standingValue(option, entry);
       const earlier = before(option.id, entry);
       if (found === undefined) return [];
-      const from = [option.title, found.cell, found.type, found.value, earlier];
-      return [kept.values.view(`${option.id} ${entry}`, from, () => boardValue(option, entry, found, earlier))];
+      const from = [option.title, found.cell, found.type, found.value, earlier, measures];
+      return [
+        kept.values.view(`${option.id} ${entry}`, from, () => boardValue(option, entry, found, earlier, measures)),
+      ];
     });
     if (values.length === 0) return [];
-    const label = options[0]?.results.stack.lines.get(entry)?.definition.label ?? entry;
+    const label = options[0] === undefined ? entry : lineLabel(options[0].results, entry, measures);
     return [kept.rows.view(entry, [label, ...values], () => ({ kind: 'line', line: entry, label, values }))];
   });
   return { options: options.map(({ id, title }) => ({ id, title })), rows };
@@ -124,14 +129,15 @@ function boardValue(
   line: string,
   { cell, type, value }: FoundValue,
   before: CellValue | undefined,
+  measures: Measures,
 ): BoardValue {
-  const unit = type.kind === 'number' ? type.unit : one;
+  const unit = unitOf(type);
   if (typeof value !== 'number') {
     return { optionId: id, option: title, cell, shown: 'incomplete', suffix: '', failed: true, delta: '' };
   }
   const whole = isMoney(unit) && Number.isInteger(value) && line === 'price';
-  const shown = formatNumber(value, unit, whole ? { digits: 0 } : undefined);
+  const shown = formatNumber(value, unit, whole ? { digits: 0, measures } : { measures });
   const moved = typeof before === 'number' ? value - before : 0;
-  const delta = moved === 0 ? '' : `${moved > 0 ? '+' : ''}${formatQuantity(moved, unit)}`;
-  return { optionId: id, option: title, cell, shown, suffix: unitSuffix(unit, shown), failed: false, delta };
+  const delta = moved === 0 ? '' : `${moved > 0 ? '+' : ''}${formatQuantity(moved, unit, { measures })}`;
+  return { optionId: id, option: title, cell, shown, suffix: unitSuffix(unit, shown, measures), failed: false, delta };
 }

@@ -1,4 +1,4 @@
-import { css, html, LitElement, type nothing, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { ToldCheck } from '../../quote/told-checks.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
@@ -8,7 +8,8 @@ const words = { stop: 'Stop', caution: 'Caution', note: 'Note' } as const;
 const shapes = { stop: '■', caution: '▲', note: '●' } as const;
 
 /**
- * Checks of an option that do not hold: each a sentence with a word and a shape for how grave it is.
+ * Checks of an option that do not hold: each a sentence with a word and a shape for how grave it is. Stops and cautions
+ * stay in the open; notes fold under a heading that says how many there are.
  *
  * @fires why-asked
  */
@@ -59,16 +60,36 @@ export class CheckList extends LitElement {
       button {
         text-align: left;
       }
+
+      summary {
+        min-height: 2.75rem;
+        padding: 0.625rem 0.75rem;
+        cursor: pointer;
+        font-weight: 600;
+      }
     `,
   ];
 
   @property({ attribute: false }) checks: readonly ToldCheck[] = [];
   @property() option = '';
 
-  override render(): TemplateResult | typeof nothing {
-    if (this.checks.length === 0) return html`<p class="light">No check is open.</p>`;
+  override render(): TemplateResult {
+    const notes = this.checks.filter(({ severity }) => severity === 'note');
+    const grave = this.checks.filter(({ severity }) => severity !== 'note');
+    return html`${grave.length === 0 ? html`<p class="light">${noneWords(notes.length)}</p>` : this.list(grave)}
+    ${
+      notes.length === 0
+        ? nothing
+        : html`<details>
+          <summary>Notes (${notes.length})</summary>
+          ${this.list(notes)}
+        </details>`
+    }`;
+  }
+
+  private list(checks: readonly ToldCheck[]): TemplateResult {
     return html`<ul>
-      ${this.checks.map(
+      ${checks.map(
         (check) => html`<li class=${check.severity}>
           <button type="button" @click=${() => send(this, 'why-asked', { cell: check.cell, option: this.option })}>
             <span class="word"><span aria-hidden="true">${shapes[check.severity]}</span> ${words[check.severity]}</span>
@@ -78,6 +99,10 @@ export class CheckList extends LitElement {
       )}
     </ul>`;
   }
+}
+
+function noneWords(notes: number): string {
+  return notes === 0 ? 'No check is open.' : 'No stop and no caution is open.';
 }
 
 declare global {

@@ -2,13 +2,18 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
 import type { CellValue } from '../../formula/cells.ts';
+import type { Edit } from '../../quote/edit.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
 import type { SheetPlace } from '../../quote/quote-document.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import type { ProductRow } from '../../template/entries.ts';
 import { resultLines } from '../../template/result-lines.ts';
+import type { Measures } from '../../units/measures.ts';
+import { refusalWords } from '../parts/refusal-words.ts';
+import '../plan/plan-drawer.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import type { SheetEvents } from '../parts/sheet-events.ts';
+import { areasTable, measuredFloor } from '../plan/measured-floor.ts';
 import type { BoardOption } from './board-view.ts';
 import './check-list.ts';
 import { editOf, type SheetEventType, sheetEventTypes } from './costing-edits.ts';
@@ -17,7 +22,7 @@ import { KeptCosting } from './kept-costing.ts';
 import './result-bar.ts';
 import './results-board.ts';
 import './sheet-section.ts';
-import type { SheetView } from './sheet-view.ts';
+import type { SectionView, SheetView } from './sheet-view.ts';
 import './why-panel.ts';
 import { whyView } from './why-view.ts';
 
@@ -39,6 +44,7 @@ export class CostingFace extends LitElement {
   @property({ attribute: false }) session: QuoteSession | undefined;
   /** Every product that may be chosen. */
   @property({ attribute: false }) priceList: ReadonlyMap<string, ProductRow> = new Map();
+  @property() measures: Measures = 'us';
 
   @state() private place: SheetPlace = { kind: 'floor' };
   @state() private asked: AskedWhy | undefined;
@@ -77,7 +83,7 @@ export class CostingFace extends LitElement {
     const results = session?.results(this.optionInView(session));
     if (session === undefined || results === undefined) return nothing;
     const options = this.options(session);
-    const view = this.kept.sheet(session, this.place, results, this.priceList);
+    const view = this.kept.sheet(session, this.place, results, this.priceList, this.measures);
     return html`
       <main class="body">
         ${this.outline(session, view)}
@@ -87,24 +93,44 @@ export class CostingFace extends LitElement {
             placeKey(this.place),
             view.sections.map(
               (section) =>
-                html`<sheet-section id=${section.id} .section=${section} .refusals=${this.refusals}></sheet-section>`,
+                html`<sheet-section id=${section.id} .section=${section} .refusals=${this.refusals}>${this.plan(section, results)}</sheet-section>`,
             ),
           )}
         </div>
         <div class="side">
           ${this.why(session)}
           <section class="results" aria-label="Results">
-            <results-board .board=${this.kept.board(options, (option, line) => this.earlier.get(`${option} ${line}`))}></results-board>
+            <results-board .board=${this.kept.board(options, (option, line) => this.earlier.get(`${option} ${line}`), this.measures)}></results-board>
             ${options.map(
               (option) => html`<h4>${option.title}</h4>
-                <check-list .checks=${this.kept.checks(option)} option=${option.id}></check-list>`,
+                <check-list .checks=${this.kept.checks(option, this.measures)} option=${option.id}></check-list>`,
             )}
           </section>
         </div>
       </main>
-      <result-bar .options=${options}></result-bar>
+      <result-bar .options=${options} measures=${this.measures}></result-bar>
     `;
   }
+
+  /** Beside the areas it is drawn from. */
+  private plan(section: SectionView, results: OptionResults): TemplateResult | typeof nothing {
+    if (!section.tables.some(({ name }) => name === areasTable)) return nothing;
+    return html`<plan-drawer
+      slot=${areasTable}
+      .floor=${measuredFloor(results)}
+      measures=${this.measures}
+      refusal=${this.refusals.get('plan') ?? ''}
+      @plan-edit=${this.onPlanEdit}
+    ></plan-drawer>`;
+  }
+
+  private readonly onPlanEdit = ({ detail }: CustomEvent<Edit>): void => {
+    const { session } = this;
+    if (session === undefined) return;
+    this.earlier = this.resultsNow(session);
+    const done = session.dispatch(detail);
+    this.refusals = done.kind === 'refused' ? new Map([['plan', done.reason]]) : noRefusals;
+  };
 
   private options(session: QuoteSession): BoardOption[] {
     return session.quote.options.flatMap(({ id, title }) => {
@@ -151,7 +177,7 @@ export class CostingFace extends LitElement {
     const title = session.quote.options.find((option) => option.id === asked.option)?.title ?? '';
     return html`<section class="why" aria-label="Why">
       <button class="plain close" type="button" @click=${this.onCloseWhy}>Close</button>
-      <why-panel .why=${whyView(results, asked.cell)} option=${asked.option} optionTitle=${title}></why-panel>
+      <why-panel .why=${whyView(results, asked.cell, this.measures)} option=${asked.option} optionTitle=${title}></why-panel>
     </section>`;
   }
 
@@ -187,7 +213,8 @@ export class CostingFace extends LitElement {
     const { edit, at } = editOf(type, event.detail, { sheet: place, results, priceList });
     this.earlier = this.resultsNow(session);
     const done = session.dispatch(edit);
-    this.refusals = done.kind === 'refused' ? new Map([[at, done.reason]]) : noRefusals;
+    this.refusals =
+      done.kind === 'refused' ? new Map([[at, refusalWords(edit, done.reason, results, this.measures)]]) : noRefusals;
   };
 
   /** Every result as it stands, to show how far the next change moves it. */

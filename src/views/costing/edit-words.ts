@@ -1,10 +1,12 @@
 import type { Edit } from '../../quote/edit.ts';
 import type { OptionResults } from '../../quote/option-results.ts';
+import type { Measures } from '../../units/measures.ts';
+import { lineLabel } from '../parts/shown-line.ts';
 
 /** What undo or redo would do, in a few words: “Waste”, “a row of Areas”. */
-export function editWords(edit: Edit | undefined, results: OptionResults | undefined): string {
+export function editWords(edit: Edit | undefined, results: OptionResults | undefined, measures: Measures): string {
   if (edit === undefined || results === undefined) return '';
-  const line = (name: string): string => results.stack.lines.get(name)?.definition.label ?? name;
+  const line = (name: string): string => lineLabel(results, name, measures);
   const table = (name: string): string => results.stack.tables.get(name)?.definition.title ?? name;
   switch (edit.kind) {
     case 'enterLine':

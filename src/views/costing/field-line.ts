@@ -107,6 +107,7 @@ export class FieldLine extends LitElement {
     return html`<number-field
       label=${label}
       .unit=${field.unit}
+      measures=${field.measures}
       text=${field.typed}
       prefix=${field.prefix}
       suffix=${field.suffix}

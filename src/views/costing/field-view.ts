@@ -4,7 +4,10 @@ import type { StoredValue } from '../../quote/quote-document.ts';
 import { givenValue } from '../../quote/stack-entries.ts';
 import type { ColumnFile, LineFile } from '../../template/line-schema.ts';
 import { wordsOfCode } from '../../template/table-rows.ts';
-import { formatForTyping, formatNumber, formatQuantity, isMoney, unitSuffix } from '../../units/format.ts';
+import { formatNumber, formatQuantity, isMoney, unitSuffix } from '../../units/format.ts';
+import type { Measures } from '../../units/measures.ts';
+import { labelIn } from '../../units/said-units.ts';
+import { standingText } from '../../units/typed-measure.ts';
 import { one, type Unit } from '../../units/unit.ts';
 
 /** One value of a sheet as a screen shows it, of a line or of a table's cell. */
@@ -14,7 +17,9 @@ export interface FieldView {
   readonly label: string;
   /** Index of its cell in the option's plan; undefined for free text. */
   readonly cell: number | undefined;
+  /** The unit of the value; it is shown and typed in `measures`. */
   readonly unit: Unit;
+  readonly measures: Measures;
   /** The value in words and numbers, without the unit behind it. */
   readonly shown: string;
   readonly suffix: string;
@@ -62,33 +67,35 @@ export interface FieldParts {
   /** What the formula gives, where a number was typed over it. */
   readonly worked: CellValue | undefined;
   readonly productNames: ReadonlyMap<string, FieldOption & { readonly kind: string }>;
+  readonly measures: Measures;
 }
 
 export function fieldView(parts: FieldParts): FieldView {
-  const { definition, type, value, cell, stored } = parts;
+  const { definition, type, value, cell, stored, measures } = parts;
   const unit = type.kind === 'number' ? type.unit : one;
   const options = optionsOf(definition, parts);
   const yesNo = definition.kind === 'entry' && definition.yesNo === true;
-  const shown = shownText(yesNo && typeof value === 'number' ? value === 1 : value, unit, options);
+  const shown = shownText(yesNo && typeof value === 'number' ? value === 1 : value, unit, options, measures);
   const entered = typeof stored === 'object' && 'typed' in stored ? stored.typed : undefined;
   return {
     kind: kindOf(parts),
     name: definition.name,
-    label: definition.label,
+    label: labelIn(definition.label, unit, measures),
     cell,
     unit,
+    measures,
     shown,
-    suffix: typeof value === 'number' && !yesNo ? unitSuffix(unit, shown) : '',
+    suffix: typeof value === 'number' && !yesNo ? unitSuffix(unit, shown, measures) : '',
     prefix: type.kind === 'number' && isMoney(unit) ? '$' : '',
-    typed: entered ?? (typeof value === 'number' ? formatForTyping(value, unit) : ''),
+    typed: typeof value === 'number' ? standingText(value, entered, unit, measures) : (entered ?? ''),
     chosen: typeof value === 'string' ? value : '',
     options,
     standing: standingOf(parts),
     standard: standardText(parts, unit, options),
     typeOver: typeOverOf(parts),
     worked: workedText(parts, unit),
-    range: rangeText(definition, unit),
-    limits: limitsText(definition, unit),
+    range: rangeText(definition, unit, measures),
+    limits: limitsText(definition, unit, measures),
     source: definition.source ?? '',
     failed: typeof value === 'object',
   };
@@ -108,9 +115,14 @@ function optionsOf(definition: LineFile | ColumnFile, { productNames }: FieldPar
   return [...productNames.values()].filter((product) => definition.accepts.includes(product.kind));
 }
 
-function shownText(value: CellValue | undefined, unit: Unit, options: readonly FieldOption[]): string {
+function shownText(
+  value: CellValue | undefined,
+  unit: Unit,
+  options: readonly FieldOption[],
+  measures: Measures,
+): string {
   if (value === undefined) return '';
-  if (typeof value === 'number') return formatNumber(value, unit);
+  if (typeof value === 'number') return formatNumber(value, unit, { measures });
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value === 'string') return options.find((option) => option.code === value)?.label ?? wordsOfCode(value);
   return 'incomplete';
@@ -128,26 +140,27 @@ function typeOverOf({ definition, ownFormula }: FieldParts): FieldView['typeOver
   return definition.yesNo === true ? 'answer' : 'entry';
 }
 
-function workedText({ definition, worked }: FieldParts, unit: Unit): string {
+function workedText({ definition, worked, measures }: FieldParts, unit: Unit): string {
   if (worked === undefined) return '';
   if (definition.kind === 'entry' && definition.yesNo === true) return worked === 1 ? 'yes' : 'no';
-  return typeof worked === 'number' ? formatQuantity(worked, unit) : 'nothing yet';
+  return typeof worked === 'number' ? formatQuantity(worked, unit, { measures }) : 'nothing yet';
 }
 
-function standardText({ stored, standard }: FieldParts, unit: Unit, options: readonly FieldOption[]): string {
+function standardText({ stored, standard, measures }: FieldParts, unit: Unit, options: readonly FieldOption[]): string {
   if (stored === undefined || standard === undefined) return '';
-  if (typeof standard === 'number') return formatQuantity(standard, unit);
+  if (typeof standard === 'number') return formatQuantity(standard, unit, { measures });
   return options.find((option) => option.code === standard)?.label ?? standard;
 }
 
-function rangeText(definition: LineFile | ColumnFile, unit: Unit): string {
+function rangeText(definition: LineFile | ColumnFile, unit: Unit, measures: Measures): string {
   if (definition.kind !== 'entry' || definition.low === undefined || definition.high === undefined) return '';
-  const range = `${formatNumber(definition.low, unit)} to ${formatQuantity(definition.high, unit)}`;
-  return definition.likely === undefined ? range : `${range}, likely ${formatQuantity(definition.likely, unit)}`;
+  const shown = (value: number): string => formatQuantity(value, unit, { measures });
+  const range = `${formatNumber(definition.low, unit, { measures })} to ${shown(definition.high)}`;
+  return definition.likely === undefined ? range : `${range}, likely ${shown(definition.likely)}`;
 }
 
-function limitsText(definition: LineFile | ColumnFile, unit: Unit): string {
+function limitsText(definition: LineFile | ColumnFile, unit: Unit, measures: Measures): string {
   if (definition.kind !== 'entry' || definition.limits === undefined || definition.yesNo === true) return '';
   const [least, most] = definition.limits;
-  return `${formatNumber(least, unit)} to ${formatQuantity(most, unit)}`;
+  return `${formatNumber(least, unit, { measures })} to ${formatQuantity(most, unit, { measures })}`;
 }

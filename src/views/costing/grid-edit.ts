@@ -82,7 +82,7 @@ export function draftOf(field: FieldView, unread: UnreadText | undefined): strin
 export function commitOf({ draft }: CellEdit, field: FieldView, unread: UnreadText | undefined): Commit {
   if (draft === draftOf(field, unread)) return { kind: 'unchanged' };
   if (field.kind === 'choice') return { kind: 'entered', detail: { value: draft } };
-  const read = readEntry(draft, field.unit);
+  const read = readEntry(draft, field.unit, field.measures);
   if (read.kind === 'fault') return { kind: 'fault', unread: { text: draft, reason: read.reason } };
   return {
     kind: 'entered',
@@ -93,6 +93,6 @@ export function commitOf({ draft }: CellEdit, field: FieldView, unread: UnreadTe
 /** How the text of an edit is understood, where it may be read in two ways. */
 export function echoOf(edit: CellEdit | undefined, field: FieldView): string {
   if (edit === undefined || field.kind === 'choice') return '';
-  const read = readEntry(edit.draft, field.unit);
+  const read = readEntry(edit.draft, field.unit, field.measures);
   return read.kind === 'entry' ? read.echo : '';
 }

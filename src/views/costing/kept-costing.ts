@@ -5,6 +5,7 @@ import type { SheetPlace } from '../../quote/quote-document.ts';
 import { openChecks, type ToldCheck } from '../../quote/told-checks.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import type { ProductRow } from '../../template/entries.ts';
+import type { Measures } from '../../units/measures.ts';
 import { type BoardOption, type BoardView, boardView, emptyBoard } from './board-view.ts';
 import { KeptViews } from './kept-views.ts';
 import { nothingKept, type ProductNames, type SheetView, sheetView } from './sheet-view.ts';
@@ -16,7 +17,7 @@ export class KeptCosting {
   private readonly names = new KeptViews<ProductNames>();
   private readonly lists = new KeptViews<readonly ToldCheck[]>();
   /** Of the options no number of which has changed since. */
-  private readonly told = new Map<string, readonly ToldCheck[]>();
+  private readonly told = new Map<string, { readonly measures: Measures; readonly list: readonly ToldCheck[] }>();
 
   /** To be told of every change of numbers, and with `undefined` that some may have been missed. */
   changed(changes: readonly OptionChange[] | undefined): void {
@@ -31,23 +32,28 @@ export class KeptCosting {
     place: SheetPlace,
     results: OptionResults,
     priceList: ReadonlyMap<string, ProductRow>,
+    measures: Measures,
   ): SheetView {
     const { products } = quote;
     const names = this.names.view('products', [priceList, products], () => productNames(priceList, products));
-    return sheetView(quote, place, results, names, this.sheets);
+    return sheetView(quote, place, results, names, this.sheets, measures);
   }
 
-  board(options: readonly BoardOption[], before: (option: string, line: string) => CellValue | undefined): BoardView {
-    return boardView(options, before, this.values);
+  board(
+    options: readonly BoardOption[],
+    before: (option: string, line: string) => CellValue | undefined,
+    measures: Measures,
+  ): BoardView {
+    return boardView(options, before, this.values, measures);
   }
 
-  checks({ id, results }: BoardOption): readonly ToldCheck[] {
+  checks({ id, results }: BoardOption, measures: Measures): readonly ToldCheck[] {
     const known = this.told.get(id);
-    if (known !== undefined) return known;
-    const open = openChecks(results);
+    if (known?.measures === measures) return known.list;
+    const open = openChecks(results, measures);
     const from = open.flatMap(({ cell, verdict, says }) => [cell, verdict, says]);
     const list = this.lists.view(id, from, () => open);
-    this.told.set(id, list);
+    this.told.set(id, { measures, list });
     return list;
   }
 }

@@ -1,9 +1,10 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import type { Measures } from '../../units/measures.ts';
 import { shownLine, wholePrice } from '../parts/shown-line.ts';
 import type { BoardOption } from './board-view.ts';
 
-/** The results an owner never loses sight of: price, price a square foot, gross, net and paid hours of each option. */
+/** The results an owner never loses sight of: price, price by the area, gross, net and paid hours of each option. */
 @customElement('result-bar')
 export class ResultBar extends LitElement {
   static override styles = css`
@@ -38,11 +39,12 @@ export class ResultBar extends LitElement {
   `;
 
   @property({ attribute: false }) options: readonly BoardOption[] = [];
+  @property() measures: Measures = 'us';
 
   override render(): TemplateResult {
     return html`${this.options.map(
       ({ title, results }) => html`<div>
-        ${title} <strong>${wholePrice(results)}</strong> · ${shownLine(results, 'price_per_sqft')} · gross ${shownLine(results, 'gross_margin')} · net
+        ${title} <strong>${wholePrice(results)}</strong> · ${shownLine(results, 'price_per_sqft', this.measures)} · gross ${shownLine(results, 'gross_margin')} · net
         ${shownLine(results, 'net_margin')} · ${shownLine(results, 'paid_hours')} paid
       </div>`,
     )}`;

@@ -144,7 +144,7 @@ export class SheetGrid extends LitElement {
       typeOver: () => this.start(place, field),
       answer: (value) => this.enter(place, { value }),
       askWhy: () => this.ask(field),
-    })}${isTyping ? signKeys(field.unit, sign) : nothing}`;
+    })}${isTyping ? signKeys(field.unit, field.measures, sign) : nothing}`;
   }
 
   private readonly onFocusIn = ({ target }: FocusEvent): void => {

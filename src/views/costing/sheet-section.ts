@@ -11,7 +11,7 @@ import './sheet-table.ts';
 import type { SectionView } from './sheet-view.ts';
 
 /**
- * A section of a sheet: its tables and its lines.
+ * A section of a sheet: its tables and its lines. What is drawn of a table stands below it, in the slot of its name.
  *
  * @fires line-entered, line-reset, cell-entered, cell-reset, row-added, row-moved, row-removed, why-asked
  */
@@ -38,7 +38,8 @@ export class SheetSection extends LitElement {
       ${repeat(
         section.tables,
         (table) => table.name,
-        (table) => html`<sheet-table .table=${table} .refusals=${this.refusals}></sheet-table>`,
+        (table) =>
+          html`<sheet-table .table=${table} .refusals=${this.refusals}></sheet-table><slot name=${table.name}></slot>`,
       )}
       ${repeat(
         section.lines,

@@ -1,6 +1,7 @@
 import type { CellPlace, CellValue } from '../../formula/cells.ts';
 import type { Checked } from '../../formula/checked-tree.ts';
 import type { PartEvaluator } from '../../formula/evaluate-part.ts';
+import { unitOf } from '../../formula/value-type.ts';
 import { evaluatorOf, type OptionResults } from '../../quote/option-results.ts';
 import {
   entriesAt,
@@ -17,6 +18,8 @@ import type { ComposedSection } from '../../template/composed-sheet.ts';
 import type { ColumnFile, RowCell, RowFile } from '../../template/line-schema.ts';
 import { ownValue } from '../../template/own-value.ts';
 import type { OptionRow } from '../../template/plan.ts';
+import type { Measures } from '../../units/measures.ts';
+import { labelIn } from '../../units/said-units.ts';
 import { serialDay } from '../../units/serial-day.ts';
 import { type FieldOption, type FieldParts, type FieldView, fieldView } from './field-view.ts';
 import { KeptViews } from './kept-views.ts';
@@ -93,17 +96,18 @@ export function nothingKept(): KeptSheet {
   return { sections: new KeptViews(), tables: new KeptViews(), rows: new KeptViews(), fields: new KeptViews() };
 }
 
-/** The sheet at `place` with the numbers of one option. What is the same as in `kept` is the same object. */
+/** The sheet at `place` with the numbers of one option in `measures`. What is the same as in `kept` is the same object. */
 export function sheetView(
   quote: QuoteDocument,
   place: SheetPlace,
   results: OptionResults,
   products: ProductNames,
   kept: KeptSheet = nothingKept(),
+  measures: Measures = 'us',
 ): SheetView {
   const layer = layerOf(place);
   const sheet = results.stack.sheets.find((candidate) => candidate.layer === layer);
-  const maker = new SheetViewMaker(quote, place, results, products, kept);
+  const maker = new SheetViewMaker(quote, place, results, products, kept, measures);
   return { title: sheet?.title ?? '', sections: (sheet?.sections ?? []).map((section) => maker.section(section)) };
 }
 
@@ -117,6 +121,7 @@ class SheetViewMaker {
   private readonly tables: Readonly<Record<string, StoredTable>>;
   private readonly evaluator: PartEvaluator;
   private readonly kept: KeptSheet;
+  private readonly measures: Measures;
 
   constructor(
     quote: QuoteDocument,
@@ -124,12 +129,14 @@ class SheetViewMaker {
     results: OptionResults,
     products: ProductNames,
     kept: KeptSheet,
+    measures: Measures,
   ) {
     const entries = entriesAt(quote, place);
     this.results = results;
     this.evaluator = evaluatorOf(results);
     this.products = products;
     this.kept = kept;
+    this.measures = measures;
     this.lines = entries?.lines ?? {};
     this.tables = entries?.tables ?? {};
   }
@@ -145,6 +152,9 @@ class SheetViewMaker {
     const line = this.results.stack.lines.get(name);
     if (line === undefined || line.definition.kind === 'check') return undefined;
     const { definition, type } = line;
+    // A text is told only while its condition holds: an unmet “Go” must not stand on the sheet.
+    const isConditional = definition.kind === 'text' && line.tree !== undefined;
+    if (isConditional && this.evaluate(line.tree, { kind: 'line', name }) !== true) return undefined;
     const cell = this.results.option.plan.lines.get(name);
     const standard = 'value' in definition ? plain(definition.value) : undefined;
     const stored = this.lines[name];
@@ -152,7 +162,8 @@ class SheetViewMaker {
       definition.kind === 'formula' && stored !== undefined
         ? this.evaluate(line.tree, { kind: 'line', name })
         : undefined;
-    const instead = definition.kind === 'text' ? { shown: filledLine(this.results, name, this.evaluator) } : {};
+    const instead =
+      definition.kind === 'text' ? { shown: filledLine(this.results, name, this.evaluator, this.measures) } : {};
     return this.field(name, { definition, type, cell, stored, standard, ownFormula: false, worked }, instead);
   }
 
@@ -172,13 +183,13 @@ class SheetViewMaker {
     const details = columns.map(
       ({ definition }) => definition.detail === true || !this.isShown(definition, name, rows.length),
     );
-    return this.kept.tables.view(name, [table, ...details, ...rows], () => ({
+    return this.kept.tables.view(name, [table, this.measures, ...details, ...rows], () => ({
       name,
       title: table.definition.title,
       free: table.definition.rows === 'free',
-      columns: columns.map(({ definition }, at) => ({
+      columns: columns.map(({ definition, cases }, at) => ({
         name: definition.name,
-        label: definition.label,
+        label: labelIn(definition.label, unitOf([...cases.values()][0]?.type ?? noType), this.measures),
         group: definition.group ?? '',
         detail: details[at] ?? false,
         words: definition.kind === 'choice' || definition.kind === 'product' || definition.kind === 'key',
@@ -251,15 +262,15 @@ class SheetViewMaker {
   /** `instead` stands in place of what a field shows otherwise. */
   private field(
     name: string,
-    parts: Omit<FieldParts, 'value' | 'productNames'>,
+    parts: Omit<FieldParts, 'value' | 'productNames' | 'measures'>,
     instead: Partial<Pick<FieldView, 'shown' | 'kind'>>,
   ): FieldView {
     const { definition, type, cell, stored, standard, ownFormula, worked } = parts;
-    const productNames = this.products;
+    const { products: productNames, measures } = this;
     const value = cell === undefined ? undefined : this.results.read(cell);
-    const from = [definition, type, cell, value, stored, standard, ownFormula, worked, productNames];
+    const from = [definition, type, cell, value, stored, standard, ownFormula, worked, productNames, measures];
     return this.kept.fields.view(name, [...from, instead.shown, instead.kind], () => ({
-      ...fieldView({ ...parts, value, productNames }),
+      ...fieldView({ ...parts, value, productNames, measures }),
       ...instead,
     }));
   }

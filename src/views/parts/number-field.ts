@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import type { Measures } from '../../units/measures.ts';
 import { one, type Unit } from '../../units/unit.ts';
 import { numberFieldStyles } from './number-field.styles.ts';
 import { sharedStyles } from './shared.styles.ts';
@@ -26,7 +27,9 @@ export class NumberField extends LitElement {
   static override styles = [sharedStyles, signKeysStyles, numberFieldStyles];
 
   @property() label = '';
+  /** The unit of its values; they are shown and typed in `measures`. */
   @property({ attribute: false }) unit: Unit = one;
+  @property() measures: Measures = 'us';
   /** The text of the value in force. */
   @property() text = '';
   /** What leads the number: the $ of an amount. */
@@ -62,7 +65,7 @@ export class NumberField extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('text') && !this.hasFocus()) this.release();
+    if ((changed.has('text') || changed.has('measures')) && !this.hasFocus()) this.release();
     if (changed.has('refusal') && this.refusal !== '' && this.offered !== undefined)
       this.draft = { text: this.offered, isTyped: true, fault: this.refusal };
   }
@@ -102,10 +105,10 @@ export class NumberField extends LitElement {
   private said(): TemplateResult | typeof nothing {
     const { draft } = this;
     if (draft === undefined) return nothing;
-    const read = draft.isTyped ? readEntry(draft.text, this.unit) : undefined;
+    const read = draft.isTyped ? readEntry(draft.text, this.unit, this.measures) : undefined;
     const echo = read?.kind === 'entry' ? read.echo : '';
     const hint = this.hasFocus() ? this.hint : '';
-    const keys = this.hasFocus() ? signKeys(this.unit, this.onSign) : nothing;
+    const keys = this.hasFocus() ? signKeys(this.unit, this.measures, this.onSign) : nothing;
     if (echo === '' && hint === '' && keys === nothing) return nothing;
     return html`<div class="said ${echo === '' && hint === '' ? 'keys-only' : ''}" id="said">
       ${echo === '' ? nothing : html`<p class="echo">${echo}</p>`} ${hint === '' ? nothing : html`<p>${hint}</p>`} ${keys}
@@ -150,7 +153,7 @@ export class NumberField extends LitElement {
   private onChange(): void {
     const { draft } = this;
     if (!draft?.isTyped) return;
-    const read = readEntry(draft.text, this.unit);
+    const read = readEntry(draft.text, this.unit, this.measures);
     if (read.kind === 'fault') {
       this.draft = { ...draft, fault: read.reason };
       return;

@@ -1,14 +1,25 @@
+import { unitOf } from '../../formula/value-type.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
 import { formatQuantity } from '../../units/format.ts';
+import type { Measures } from '../../units/measures.ts';
+import { labelIn } from '../../units/said-units.ts';
 import { one } from '../../units/unit.ts';
 
 /** A line's value with its unit; a dash for what cannot be worked out. */
-export function shownLine(results: OptionResults, name: string): string {
+export function shownLine(results: OptionResults, name: string, measures: Measures = 'us'): string {
   const cell = results.option.plan.lines.get(name);
   const planned = cell === undefined ? undefined : results.option.plan.cells[cell];
   if (cell === undefined || planned === undefined) return '';
   const value = results.read(cell);
-  return typeof value === 'number' && planned.type.kind === 'number' ? formatQuantity(value, planned.type.unit) : '–';
+  return typeof value === 'number' && planned.type.kind === 'number'
+    ? formatQuantity(value, planned.type.unit, { measures })
+    : '–';
+}
+
+/** A line's label, with the units it says in words in `measures`; its name where no sheet has it. */
+export function lineLabel({ stack }: OptionResults, name: string, measures: Measures): string {
+  const line = stack.lines.get(name);
+  return line === undefined ? name : labelIn(line.definition.label, unitOf(line.type), measures);
 }
 
 /** $4,250; cents only where there are some. */

@@ -1,5 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import { lengthScale } from '../../units/feet-inches.ts';
+import { type Measures, unitIn } from '../../units/measures.ts';
 import type { Unit } from '../../units/unit.ts';
 
 interface Sign {
@@ -18,14 +19,18 @@ const arithmetic: readonly Sign[] = [
 ];
 
 /** The signs that a phone's number pad lacks and a field of this unit reads. */
-function signsFor(unit: Unit): readonly Sign[] {
+function signsFor(unit: Unit, measures: Measures): readonly Sign[] {
   if (unit.text === 'date') return [];
-  return lengthScale(unit) === undefined ? arithmetic : [...feetAndInches, ...arithmetic];
+  return lengthScale(unitIn(unit, measures)) === undefined ? arithmetic : [...feetAndInches, ...arithmetic];
 }
 
 /** A row of keys beside a field that has focus, on devices that are touched; a key leaves the focus in the field. */
-export function signKeys(unit: Unit, type: (sign: string) => void): TemplateResult | typeof nothing {
-  const signs = signsFor(unit);
+export function signKeys(
+  unit: Unit,
+  measures: Measures,
+  type: (sign: string) => void,
+): TemplateResult | typeof nothing {
+  const signs = signsFor(unit, measures);
   if (signs.length === 0) return nothing;
   return html`<div class="signs" role="group" aria-label="Signs">
     ${signs.map(

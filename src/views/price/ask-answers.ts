@@ -2,7 +2,10 @@ import { answersOf, asksOf, standingAnswer } from '../../quote/asks.ts';
 import type { OptionResults } from '../../quote/option-results.ts';
 import type { SheetEntries } from '../../quote/quote-document.ts';
 import type { Ask, Layer } from '../../template/sheet-schema.ts';
+import type { Measures } from '../../units/measures.ts';
+import { amountsIn } from '../../units/said-units.ts';
 import { type FieldView, fieldView } from '../costing/field-view.ts';
+import { sizeInMetric } from './metric-sizes.ts';
 
 /** A question with its answers and the one in force. */
 export interface AskAnswers {
@@ -13,16 +16,30 @@ export interface AskAnswers {
   readonly fields: readonly FieldView[];
 }
 
-export function answersIn(results: OptionResults, layer: Layer, entries: SheetEntries): AskAnswers[] {
+export function answersIn(
+  results: OptionResults,
+  layer: Layer,
+  entries: SheetEntries,
+  measures: Measures,
+): AskAnswers[] {
   return asksOf(results, layer).map((ask) => ({
     ask,
-    answers: answersOf(ask),
+    answers: answersOf(ask).map((answer, at) =>
+      ask.kind === 'sizes' && measures === 'metric'
+        ? sizeInMetric(answer, ask.choices[at]?.rows ?? [])
+        : amountsIn(answer, measures),
+    ),
     standing: standingAnswer(ask, results),
-    fields: ask.kind === 'fields' ? ask.lines.flatMap((name) => fieldOf(name, results, entries) ?? []) : [],
+    fields: ask.kind === 'fields' ? ask.lines.flatMap((name) => fieldOf(name, results, entries, measures) ?? []) : [],
   }));
 }
 
-function fieldOf(name: string, results: OptionResults, entries: SheetEntries): FieldView | undefined {
+function fieldOf(
+  name: string,
+  results: OptionResults,
+  entries: SheetEntries,
+  measures: Measures,
+): FieldView | undefined {
   const line = results.stack.lines.get(name);
   const cell = results.option.plan.lines.get(name);
   if (line === undefined || cell === undefined || line.definition.kind !== 'entry') return undefined;
@@ -37,5 +54,6 @@ function fieldOf(name: string, results: OptionResults, entries: SheetEntries): F
     ownFormula: false,
     worked: undefined,
     productNames: new Map(),
+    measures,
   });
 }

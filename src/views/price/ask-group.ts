@@ -104,6 +104,7 @@ export class AskGroup extends LitElement {
               <number-field
                 label=${field.label}
                 .unit=${field.unit}
+                measures=${field.measures}
                 text=${field.typed}
                 suffix=${field.suffix}
                 refusal=${this.refusals.get(field.name) ?? ''}

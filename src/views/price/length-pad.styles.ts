@@ -64,6 +64,10 @@ export const lengthPadStyles = css`
     font-size: var(--large);
   }
 
+  .keys.metres {
+    grid-template-columns: repeat(3, 1fr);
+  }
+
   .keys .wide {
     grid-column: span 2;
   }
@@ -73,6 +77,11 @@ export const lengthPadStyles = css`
     background: var(--resin);
     color: var(--on-resin);
     font-weight: 600;
+  }
+
+  .metres .wide,
+  .metres .done {
+    grid-column: span 3;
   }
 
   .error {

@@ -1,15 +1,21 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { writeFeetInches } from '../../units/feet-inches.ts';
-import { readTyped } from '../../units/typed-number.ts';
-import { parseUnit } from '../../units/unit.ts';
+import { feet, writeLength } from '../../units/length-text.ts';
+import type { Measures } from '../../units/measures.ts';
+import { readTypedIn, textToKeep } from '../../units/typed-measure.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { lengthPadStyles } from './length-pad.styles.ts';
 
 /** Two sides of an area, with what was typed for each. */
 export interface MeasuredSides {
-  readonly length: { readonly value: number; readonly typed: string };
-  readonly width: { readonly value: number; readonly typed: string };
+  readonly length: MeasuredSide;
+  readonly width: MeasuredSide;
+}
+
+interface MeasuredSide {
+  /** In feet. */
+  readonly value: number;
+  readonly typed?: string;
 }
 
 type Side = 'length' | 'width';
@@ -17,8 +23,8 @@ type Side = 'length' | 'width';
 const half = ' 1/2';
 const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '0'] as const;
 /**
- * Big keys for two sides in feet and inches, for one hand in a garage. The phone's own keyboard stays away; a keyboard
- * types into it all the same.
+ * Big keys for two sides in feet and inches, or in metres, for one hand in a garage. The phone's own keyboard stays away; a
+ * keyboard types into it all the same.
  *
  * @fires measured - both sides read
  */
@@ -27,6 +33,7 @@ export class LengthPad extends LitElement {
   static override styles = [sharedStyles, lengthPadStyles];
 
   @property() heading = 'Measure';
+  @property() measures: Measures = 'us';
   /** Sides as they stand, in feet; a side nobody types anew stays. */
   @property({ attribute: false }) current: { readonly length: number; readonly width: number } | undefined;
 
@@ -49,20 +56,36 @@ export class LengthPad extends LitElement {
       <h2 id="heading">${this.heading}</h2>
       <div class="sides">${this.sideButton('length', 'Length')} ${this.sideButton('width', 'Width')}</div>
       ${this.fault === '' ? nothing : html`<p class="error" role="alert">${this.fault}</p>`}
-      <div class="keys">
-        ${keys.slice(0, 3).map((key) => this.key(key, key))} ${this.key("'", 'ft')} ${keys.slice(3, 6).map((key) => this.key(key, key))}
-        ${this.key('"', 'in')} ${keys.slice(6, 9).map((key) => this.key(key, key))} ${this.key(half, '½')}
+      <div class=${this.measures === 'us' ? 'keys' : 'keys metres'}>
+        ${this.signedRows()}
         <button type="button" @click=${this.rubOut} aria-label="Rub out">⌫</button>
-        ${this.key('0', '0')}
+        ${this.key('0', '0')} ${this.measures === 'us' ? nothing : this.key('.', '.')}
         <button class="done" type="button" @click=${this.onNext}>${this.side === 'length' ? 'Width next' : 'Done'}</button>
         <button class="wide" type="button" @click=${() => this.dialog?.close()}>Leave as it was</button>
       </div>
     </dialog>`;
   }
 
+  /** Digits by threes; in feet and inches each row ends with a sign. */
+  private signedRows(): TemplateResult {
+    const signs: readonly (readonly [text: string, label: string])[] =
+      this.measures === 'us'
+        ? [
+            ["'", 'ft'],
+            ['"', 'in'],
+            [half, '½'],
+          ]
+        : [];
+    const rows = [0, 3, 6].map((from, at) => ({ digits: keys.slice(from, from + 3), sign: signs[at] }));
+    return html`${rows.map(
+      ({ digits, sign }) =>
+        html`${digits.map((key) => this.key(key, key))} ${sign === undefined ? nothing : this.key(...sign)}`,
+    )}`;
+  }
+
   private sideButton(side: Side, name: string): TemplateResult {
     return html`<button class="side" type="button" aria-pressed=${this.side === side ? 'true' : 'false'} @click=${() => this.turnTo(side)} @focus=${() => this.turnTo(side)}>
-      <small>${name}</small>${this.shown(side)}
+      <small>${name}${this.measures === 'us' ? '' : ', m'}</small>${this.shown(side)}
     </button>`;
   }
 
@@ -77,7 +100,7 @@ export class LengthPad extends LitElement {
   private shown(side: Side): TemplateResult {
     const { current } = this;
     if (this.texts[side] !== '') return html`${this.texts[side]}`;
-    return html`<span class="light">${current === undefined ? '–' : writeFeetInches(current[side])}</span>`;
+    return html`<span class="light">${current === undefined ? '–' : writeLength(current[side], this.measures)}</span>`;
   }
 
   private type(text: string): void {
@@ -93,7 +116,7 @@ export class LengthPad extends LitElement {
   }
 
   private onKeyboard(event: KeyboardEvent): void {
-    if (/^[\d'" ./-]$/.test(event.key)) this.type(event.key);
+    if (/^[\d'" .,/-]$/.test(event.key)) this.type(event.key);
     else if (event.key === 'Backspace') this.rubOut();
     else if (event.key === 'Enter' && isSide(event.target)) this.onNext();
     else return;
@@ -112,13 +135,17 @@ export class LengthPad extends LitElement {
     this.dispatchEvent(new CustomEvent<MeasuredSides>('measured', { detail: { length, width } }));
   }
 
-  private read(side: Side): { value: number; typed: string } | undefined {
-    const unit = parseUnit('ft');
+  private read(side: Side): MeasuredSide | undefined {
     const typed = this.texts[side];
-    if (typed === '' && this.current !== undefined)
-      return { value: this.current[side], typed: writeFeetInches(this.current[side]) };
-    const read = unit.kind === 'unit' ? readTyped(typed, unit.unit) : unit;
-    if (read.kind === 'number' && read.value > 0) return { value: read.value, typed };
+    if (typed === '' && this.current !== undefined) {
+      const value = this.current[side];
+      return this.measures === 'us' ? { value, typed: writeLength(value, 'us') } : { value };
+    }
+    const read = readTypedIn(typed, feet, this.measures);
+    if (read.kind === 'number' && read.value > 0) {
+      const kept = this.measures === 'us' ? typed : textToKeep(typed, read.value, feet, this.measures);
+      return { value: read.value, ...(kept !== undefined && { typed: kept }) };
+    }
     this.side = side;
     this.fault = `${side === 'length' ? 'Length' : 'Width'}: ${read.kind === 'fault' ? read.reason : 'more than 0 is wanted.'}`;
     return undefined;

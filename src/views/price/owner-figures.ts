@@ -1,9 +1,14 @@
+import { unitOf } from '../../formula/value-type.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
 import { formatQuantity } from '../../units/format.ts';
-import { one } from '../../units/unit.ts';
+import type { Measures } from '../../units/measures.ts';
+import { lineLabel } from '../parts/shown-line.ts';
 
 /** What an owner looks at beside a price, dollars first and points second. */
-export function ownerFigures(results: OptionResults): { readonly label: string; readonly value: string }[] {
+export function ownerFigures(
+  results: OptionResults,
+  measures: Measures,
+): { readonly label: string; readonly value: string }[] {
   return [
     'gross_profit',
     'gross_margin',
@@ -15,10 +20,7 @@ export function ownerFigures(results: OptionResults): { readonly label: string; 
     const line = results.stack.lines.get(name);
     if (line === undefined) return [];
     const value = lineValue(results, name);
-    const shown =
-      typeof value === 'number'
-        ? formatQuantity(value, line.type.kind === 'number' ? line.type.unit : one)
-        : 'incomplete';
-    return [{ label: line.definition.label, value: shown }];
+    const shown = typeof value === 'number' ? formatQuantity(value, unitOf(line.type), { measures }) : 'incomplete';
+    return [{ label: lineLabel(results, name, measures), value: shown }];
   });
 }

@@ -6,8 +6,12 @@ import '../costing/check-list.ts';
 import type { Edit, SingleEdit } from '../../quote/edit.ts';
 import type { SheetPlace, StoredValue } from '../../quote/quote-document.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
+import type { Measures } from '../../units/measures.ts';
 import { newRowEdit } from '../costing/new-row.ts';
+import '../plan/plan-drawer.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
+import { measuredFloor } from '../plan/measured-floor.ts';
+import type { AskAnswers } from './ask-answers.ts';
 import type { AnswerGiven, NumberGiven } from './ask-group.ts';
 import './ask-group.ts';
 import './length-pad.ts';
@@ -40,6 +44,7 @@ export class PriceFace extends LitElement {
   @property({ attribute: false }) session: QuoteSession | undefined;
   @property({ attribute: false }) systems: readonly OfferedSystem[] = [];
   @property({ type: Boolean }) owner = false;
+  @property() measures: Measures = 'us';
   /** Why the last entry was refused, by its line. */
   @property({ attribute: false }) refusals: ReadonlyMap<string, string> = new Map();
 
@@ -66,7 +71,7 @@ export class PriceFace extends LitElement {
     const { session } = this;
     if (session === undefined) return nothing;
     const options = this.options(session);
-    const view = priceView(session.quote, options);
+    const view = priceView(session.quote, options, this.measures);
     return html`<main class="columns">
         <div>
           ${this.measure(view)}
@@ -85,7 +90,7 @@ export class PriceFace extends LitElement {
           ${view.options.map((option, at) => this.priced(option, options[at]))}
         </div>
       </main>
-      <length-pad heading=${this.padHeading(view)} .current=${this.padSides(view)} @measured=${(event: CustomEvent<MeasuredSides>) => this.onMeasured(event.detail)}></length-pad>`;
+      <length-pad heading=${this.padHeading(view)} measures=${this.measures} .current=${this.padSides(view)} @measured=${(event: CustomEvent<MeasuredSides>) => this.onMeasured(event.detail)}></length-pad>`;
   }
 
   private padSides(view: PriceView): AreaView['sidesFeet'] {
@@ -130,11 +135,27 @@ export class PriceFace extends LitElement {
         )}
       </ul>
       <ask-group
-        .questions=${view.areas.length > 1 ? [] : view.questions.filter(({ ask }) => ask.kind === 'sizes')}
+        .questions=${this.sizes(view)}
         @answered=${(event: CustomEvent<AnswerGiven>) => this.answer(event.detail, floor)}
       ></ask-group>
       <button class="plain" type="button" @click=${() => this.addArea()}>Add an area</button>
+      ${this.plan()}
     </section>`;
+  }
+
+  /** Sizes of rows; those of the areas take the place of them all, so they are offered while there is one. */
+  private sizes({ questions, areas }: PriceView): readonly AskAnswers[] {
+    return questions.filter(({ ask }) => ask.kind === 'sizes' && (ask.table !== 'areas' || areas.length < 2));
+  }
+
+  private plan(): TemplateResult | typeof nothing {
+    const results = this.session?.results(this.session.quote.options[0]?.id ?? '');
+    if (results === undefined) return nothing;
+    return html`<plan-drawer
+      .floor=${measuredFloor(results)}
+      measures=${this.measures}
+      @plan-edit=${(event: CustomEvent<Edit>) => this.send(event.detail)}
+    ></plan-drawer>`;
   }
 
   private offered(): TemplateResult {
@@ -169,7 +190,7 @@ export class PriceFace extends LitElement {
       </ul>
       ${
         this.owner && named
-          ? html`<check-list .checks=${openChecks(named.results)} option=${option.id}></check-list><dl class="owner">${ownerFigures(named.results).map(({ label, value }) => html`<dt>${label}</dt><dd>${value}</dd>`)}</dl>`
+          ? html`<check-list .checks=${openChecks(named.results, this.measures)} option=${option.id}></check-list><dl class="owner">${ownerFigures(named.results, this.measures).map(({ label, value }) => html`<dt>${label}</dt><dd>${value}</dd>`)}</dl>`
           : nothing
       }
     </section>`;

@@ -1,10 +1,13 @@
+import { unitOf } from '../../formula/value-type.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
 import type { QuoteDocument } from '../../quote/quote-document.ts';
 import { type SaidText, saidTexts } from '../../quote/said-texts.ts';
 import { openChecks } from '../../quote/told-checks.ts';
-import { writeFeetInches } from '../../units/feet-inches.ts';
 import { formatQuantity } from '../../units/format.ts';
-import { one } from '../../units/unit.ts';
+import { writeLength } from '../../units/length-text.ts';
+import type { Measures } from '../../units/measures.ts';
+import { one, type Unit } from '../../units/unit.ts';
+import { promiseWords } from '../parts/day-promise.ts';
 import { shownLine, wholeDollars } from '../parts/shown-line.ts';
 import { type AskAnswers, answersIn } from './ask-answers.ts';
 
@@ -46,44 +49,37 @@ export interface NamedResults {
   readonly results: OptionResults;
 }
 
-export function priceView(quote: QuoteDocument, options: readonly NamedResults[]): PriceView {
+export function priceView(quote: QuoteDocument, options: readonly NamedResults[], measures: Measures): PriceView {
   const [first] = options;
   if (first === undefined) return { areas: [], floor: '', measured: false, questions: [], options: [] };
   return {
-    areas: areasOf(first.results),
-    floor: shownLine(first.results, 'floor_area'),
+    areas: areasOf(first.results, measures),
+    floor: shownLine(first.results, 'floor_area', measures),
     measured: quote.floor.tables['areas'] !== undefined,
-    questions: answersIn(first.results, 'floor', quote.floor),
-    options: options.map((option) => pricedOption(option, quote)),
+    questions: answersIn(first.results, 'floor', quote.floor, measures),
+    options: options.map((option) => pricedOption(option, quote, measures)),
   };
 }
 
-function pricedOption({ id, title, results }: NamedResults, quote: QuoteDocument): PricedOption {
+function pricedOption({ id, title, results }: NamedResults, quote: QuoteDocument, measures: Measures): PricedOption {
   const price = lineValue(results, 'price');
   const entries = quote.options.find((option) => option.id === id)?.entries ?? { lines: {}, tables: {} };
   return {
     id,
     title,
     price: typeof price === 'number' ? wholeDollars(price) : '',
-    days: daysOf(results),
-    included: saidTexts(results, 'allowances'),
-    extras: answersIn(results, 'system', entries),
-    held: heldBack(results),
+    days: promiseWords(results),
+    included: [...saidTexts(results, 'allowances', measures), ...saidTexts(results, 'terms', measures)],
+    extras: answersIn(results, 'system', entries, measures),
+    held: heldBack(results, measures),
   };
 }
 
-function daysOf(results: OptionResults): string {
-  const visits = shownLine(results, 'visits');
-  const walk = shownLine(results, 'walk_hours');
-  const drive = shownLine(results, 'drive_hours');
-  return `${visits} · walk on it no sooner than ${walk} after the last coat, drive no sooner than ${drive}`;
-}
-
 /** A stop on the floor is told as it is; any other may speak of money, so it only says that there is one. */
-export function heldBack(results: OptionResults): string[] {
-  const stops = openChecks(results).filter((check) => check.severity === 'stop');
+export function heldBack(results: OptionResults, measures: Measures): string[] {
+  const stops = openChecks(results, measures).filter((check) => check.severity === 'stop');
   const spoken = stops
-    .filter((check) => check.layer === 'floor' && check.verdict === 'fails')
+    .filter((check) => (check.layer === 'floor' || check.open) && check.verdict === 'fails')
     .map((check) => check.says);
   const silent = stops.length > spoken.length ? ['This price needs a look from the office before it is given.'] : [];
   return [...new Set([...spoken, ...silent])];
@@ -95,12 +91,16 @@ function shapeWords({ stack }: OptionResults, code: unknown): string {
   return options.find((option) => option.code === code)?.label ?? '';
 }
 
-function areasOf(results: OptionResults): AreaView[] {
+function areasOf(results: OptionResults, measures: Measures): AreaView[] {
   const table = results.option.plan.tables.get('areas');
   const at = (column: string, row: number): number => {
     const cell = table?.columns.get(column)?.[row];
     const value = cell === undefined ? undefined : results.read(cell);
     return typeof value === 'number' ? value : 0;
+  };
+  const unitAt = (column: string, row: number): Unit => {
+    const cell = results.option.plan.cells[table?.columns.get(column)?.[row] ?? -1];
+    return cell === undefined ? one : unitOf(cell.type);
   };
   const shape = (row: number) => {
     const cell = table?.columns.get('shape')?.[row];
@@ -111,9 +111,9 @@ function areasOf(results: OptionResults): AreaView[] {
     label,
     sides:
       shape(row) === 'rectangle'
-        ? `${writeFeetInches(at('length', row))} × ${writeFeetInches(at('width', row))}`
+        ? `${writeLength(at('length', row), measures)} × ${writeLength(at('width', row), measures)}`
         : shapeWords(results, shape(row)),
-    area: `${formatQuantity(at('area', row), one)} ft²`,
+    area: formatQuantity(at('area', row), unitAt('area', row), { measures }),
     sidesFeet: shape(row) === 'rectangle' ? { length: at('length', row), width: at('width', row) } : undefined,
   }));
 }

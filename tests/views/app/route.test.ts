@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readRoute, writeRoute } from '../../../src/views/app/route.ts';
+import { faces, isOwners, readRoute, writeRoute } from '../../../src/views/app/route.ts';
 
 describe('an address', () => {
   it('leads back to the face it was written for, whatever the quote is called', () => {
@@ -15,6 +15,11 @@ describe('an address', () => {
       expect(readRoute(hash)).toEqual({ kind: 'start' });
     },
   );
+
+  it('leads to the day of a quote, which is the owner’s as Costing is', () => {
+    expect(readRoute('#/quote/demo/day')).toEqual({ kind: 'quote', id: 'demo', face: 'day' });
+    expect(faces.filter(isOwners)).toEqual(['costing', 'day']);
+  });
 
   it('with a face nobody knows leads to the price', () => {
     expect(readRoute('#/quote/demo/everything')).toEqual({ kind: 'quote', id: 'demo', face: 'price' });

@@ -191,3 +191,31 @@ describe('the way back in a grid', () => {
     expect(sent).to.deep.equal([reset('need')]);
   });
 });
+
+describe('a grid in metric', () => {
+  it('reads 3.2887 as m²/L and sends 134 ft²/gal, with the fourth digit of it', async () => {
+    const table = coatTable(['base'], {
+      coverage: { measures: 'metric', shown: '3.289', typed: '3.289', suffix: 'm²/L' },
+    });
+    const { grid, sent } = await gridOf(table);
+    await focus(grid, 'base', 'coverage');
+    expect(cellOf(grid, 'base', 'coverage').textContent).to.contain('m²/L');
+    await press(grid, '3');
+    await write(grid, '3.2887');
+    await press(grid, 'Enter');
+    const [{ detail } = { detail: undefined }] = sent;
+    expect(sent.length).to.equal(1);
+    expect(Number(Object(detail).value)).to.be.closeTo(134, 0.001);
+  });
+
+  it('sends nothing when the metric number is left as it was', async () => {
+    const table = coatTable(['base'], {
+      coverage: { measures: 'metric', shown: '3.289', typed: '3.289', suffix: 'm²/L' },
+    });
+    const { grid, sent } = await gridOf(table);
+    await focus(grid, 'base', 'coverage');
+    await press(grid, 'Enter');
+    await press(grid, 'Enter');
+    expect(sent).to.deep.equal([]);
+  });
+});

@@ -18,9 +18,9 @@ function around({ session }: OpenQuote, edit: Edit, place = floor) {
     if (results === undefined) throw new Error('The option has no results');
     const option = { id: flake, title: 'Full flake', results };
     return {
-      sheet: kept.sheet(session, place, results, priceList),
-      board: kept.board([option], () => undefined),
-      checks: kept.checks(option),
+      sheet: kept.sheet(session, place, results, priceList, 'us'),
+      board: kept.board([option], () => undefined, 'us'),
+      checks: kept.checks(option, 'us'),
     };
   };
   const before = look();
@@ -63,10 +63,10 @@ describe('the views of Costing after 45 ft of cracks are entered in place of 20'
     const results = opened.session.results(flake);
     if (results === undefined) throw new Error('The option has no results');
     const anew = new KeptCosting();
-    expect(after.sheet).toEqual(anew.sheet(opened.session, floor, results, priceList));
+    expect(after.sheet).toEqual(anew.sheet(opened.session, floor, results, priceList, 'us'));
     const option = { id: flake, title: 'Full flake', results };
-    expect(after.board).toEqual(anew.board([option], () => undefined));
-    expect(after.checks).toEqual(anew.checks(option));
+    expect(after.board).toEqual(anew.board([option], () => undefined, 'us'));
+    expect(after.checks).toEqual(anew.checks(option, 'us'));
   });
 });
 

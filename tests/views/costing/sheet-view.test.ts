@@ -57,6 +57,20 @@ describe('a sheet as a screen shows it', () => {
     expect(cellIn(view, 'areas', 0, 'length').limits).toBe('0 to 2,000 ft');
   });
 
+  it('leaves out a text whose condition does not hold: a wait for a reading, and no go', async () => {
+    const quote = await openQuote();
+    const told = () =>
+      viewOf(quote)
+        .sections.filter(({ id }) => id === 'go-or-wait')
+        .flatMap(({ lines }) => lines.map(({ name }) => name));
+    expect(told()).toEqual(['day_wait_reading']);
+    const floor: SheetPlace = { kind: 'floor' };
+    dispatch(quote, { kind: 'enterLine', sheet: floor, line: 'reading_taken', value: 1 });
+    dispatch(quote, { kind: 'enterLine', sheet: floor, line: 'read_by', value: 'owner' });
+    dispatch(quote, { kind: 'enterLine', sheet: floor, line: 'reading_date', value: '2026-01-19' });
+    expect(told()).toEqual(['day_go', 'day_reading']);
+  });
+
   it('says what the formula of a line gives where a number stands instead of it', async () => {
     const quote = await openQuote();
     const before = lineIn(viewOf(quote), 'price');

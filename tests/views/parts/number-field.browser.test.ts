@@ -160,3 +160,47 @@ describe('a number field', () => {
     await expect(field).to.be.accessible();
   });
 });
+
+describe('a number field of ft in metric', () => {
+  async function fieldInMetres(text: string) {
+    const entered: EntryDetail[] = [];
+    const field = await fixture<NumberField>(html`<number-field
+      label="Length"
+      .unit=${unit('ft')}
+      measures="metric"
+      text=${text}
+      suffix="m"
+      @entered=${(event: CustomEvent<EntryDetail>) => entered.push(event.detail)}
+    ></number-field>`);
+    const input = field.renderRoot.querySelector('input');
+    if (input === null) throw new Error('The field has no input');
+    return { field, input, entered };
+  }
+
+  it('reads 6.096 as metres and sends 20 ft, with nothing typed to keep', async () => {
+    const { field, input, entered } = await fieldInMetres('7.3152');
+    await type(field, input, '6.096');
+    expect(entered).to.deep.equal([{ value: 20 }]);
+  });
+
+  it('still reads 22\' 6", echoed as 6.858 m, and keeps 3*2 with its unit', async () => {
+    const { field, input, entered } = await fieldInMetres('7.3152');
+    input.value = `22' 6"`;
+    input.dispatchEvent(new InputEvent('input'));
+    await field.updateComplete;
+    expect(field.renderRoot.textContent).to.contain(`22' 6" = 6.858 m`);
+    input.dispatchEvent(new Event('change'));
+    await type(field, input, '3*2');
+    expect(entered[0]).to.deep.equal({ value: 22.5, typed: `22' 6"` });
+    expect(entered[1]?.typed).to.equal('3*2 m');
+  });
+
+  it('offers no keys for feet and inches', async () => {
+    const { field, input } = await fieldInMetres('7.3152');
+    input.focus();
+    await field.updateComplete;
+    const keys = [...field.renderRoot.querySelectorAll('.signs button')].map((key) => key.getAttribute('aria-label'));
+    expect(keys).to.include('plus');
+    expect(keys).to.not.include('feet');
+  });
+});

@@ -1,0 +1,98 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Measures } from '../../units/measures.ts';
+import { NarrowScreen } from '../parts/narrow-screen.ts';
+import { sharedStyles } from '../parts/shared.styles.ts';
+import type { MeasuredFloor } from './measured-floor.ts';
+
+type Loaded = 'not yet' | 'loading' | 'ready' | 'failed';
+
+/**
+ * Where the plan of the floor is: open on a wide screen, folded on a phone. The plan itself comes when it is first looked
+ * at, so that the first price does not wait for it.
+ *
+ * @fires plan-edit
+ */
+@customElement('plan-drawer')
+export class PlanDrawer extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+        margin: 0.75rem 0;
+      }
+
+      .refusal {
+        color: var(--stop);
+      }
+    `,
+  ];
+
+  /** Another object with the same measures is no change. */
+  @property({ attribute: false, hasChanged: areDifferent }) floor: MeasuredFloor | undefined;
+  @property() measures: Measures = 'us';
+  /** Why the last change of the plan was refused. */
+  @property() refusal = '';
+
+  @state() private chosen: boolean | undefined;
+  @state() private loaded: Loaded = 'not yet';
+
+  private readonly screen = new NarrowScreen(this);
+
+  override render(): TemplateResult | typeof nothing {
+    if (this.floor === undefined) return nothing;
+    return html`<button class="plain" type="button" aria-expanded=${this.isOpen ? 'true' : 'false'} @click=${this.onToggle}>
+        Plan <span aria-hidden="true">${this.isOpen ? '▾' : '▸'}</span>
+      </button>
+      ${this.isOpen ? this.plan() : nothing}`;
+  }
+
+  protected override updated(): void {
+    if (this.isOpen && this.loaded === 'not yet' && this.floor !== undefined) void this.load();
+  }
+
+  private plan(): TemplateResult {
+    switch (this.loaded) {
+      case 'not yet':
+      case 'loading':
+        return html`<p class="light">Drawing the plan …</p>`;
+      case 'failed':
+        return html`<p>The plan could not be loaded. <button class="plain" type="button" @click=${this.load}>Try again</button></p>`;
+      case 'ready':
+        return html`<floor-plan .floor=${this.floor} .measures=${this.measures}></floor-plan>
+          ${this.refusal === '' ? nothing : html`<p class="refusal" role="alert">${this.refusal}</p>`}`;
+      default:
+        return this.loaded satisfies never;
+    }
+  }
+
+  private get isOpen(): boolean {
+    return this.chosen ?? !this.screen.isNarrow;
+  }
+
+  private readonly onToggle = (): void => {
+    this.chosen = !this.isOpen;
+  };
+
+  private readonly load = async (): Promise<void> => {
+    this.loaded = 'loading';
+    try {
+      await import('./floor-plan.ts');
+      this.loaded = 'ready';
+    } catch {
+      // Off the net before it was ever fetched: said, and tried again on a touch.
+      this.loaded = 'failed';
+    }
+  };
+}
+
+function areDifferent(now: unknown, before: unknown): boolean {
+  return JSON.stringify(now) !== JSON.stringify(before);
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'plan-drawer': PlanDrawer;
+  }
+}

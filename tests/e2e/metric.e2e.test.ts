@@ -1,0 +1,112 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
+import { usUnitsIn } from '../helpers/us-units.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(async () => {
+  await browser.close();
+});
+
+async function turnMetric(page: Page): Promise<void> {
+  await page.getByLabel('Units').selectOption('Metres and litres');
+  await page.getByRole('heading', { name: /^Measure · [\d.]+ m²$/ }).waitFor();
+}
+
+/** Prices in dollars, as the Price face has them. */
+function prices(page: Page): Promise<string[]> {
+  return page.locator('price-face .price').allTextContents();
+}
+
+/** All that is drawn, shadow roots included, by pieces of text; what a field holds stands with them. */
+function textsOn(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const texts: string[] = [];
+    const walk = (node: Node): void => {
+      if (
+        node instanceof HTMLStyleElement ||
+        (node instanceof HTMLElement && node.getClientRects().length === 0 && !node.shadowRoot)
+      )
+        return;
+      if (node instanceof HTMLInputElement) texts.push(node.value);
+      if (node instanceof Text) texts.push(node.data);
+      if (node instanceof Element && node.shadowRoot) node.shadowRoot.childNodes.forEach(walk);
+      node.childNodes.forEach(walk);
+    };
+    document.body.childNodes.forEach(walk);
+    return texts.map((text) => text.trim()).filter((text) => text !== '');
+  });
+}
+
+/** Words of the sheets that name a thing, or tell how it is usually told; see the limits. */
+const words = [/flake/i, /strip, 8 ft/, /^1\/(4|8|16) in$/, /Feet and gallons/];
+
+async function usUnitsOn(page: Page): Promise<readonly string[]> {
+  const texts = await textsOn(page);
+  expect(texts.length).toBeGreaterThan(40);
+  return texts.filter((text) => !words.some((word) => word.test(text))).flatMap((text) => usUnitsIn(text));
+}
+
+describe('the built app in metric', () => {
+  it('leaves no US unit on Price, its pad and Side by side, and no price is another', async () => {
+    const { page, problems, close } = await openApp(browser, '#/quote/demo/price');
+    await page.getByRole('heading', { name: /^Measure/ }).waitFor();
+    const before = await prices(page);
+    expect((await usUnitsOn(page)).length).toBeGreaterThan(0);
+    await turnMetric(page);
+    expect(await prices(page)).toEqual(before);
+    expect(await usUnitsOn(page)).toEqual([]);
+    await page.locator('price-face .area').first().click();
+    await page.getByRole('button', { name: '.', exact: true }).waitFor();
+    expect(await usUnitsOn(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Leave as it was' }).click();
+    await turnOwner(page);
+    await page.getByRole('link', { name: 'Side by side' }).first().click();
+    await page.getByRole('heading', { name: 'What a square metre pays for' }).waitFor();
+    expect(await usUnitsOn(page)).toEqual([]);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it('takes 6.9 by 6.1 m on the pad: 42.09 m², and is still metric after a reload', async () => {
+    const { page, problems, close } = await openApp(browser, '#/quote/demo/price');
+    await page.getByRole('heading', { name: /^Measure/ }).waitFor();
+    await turnMetric(page);
+    await page.locator('price-face .area').first().click();
+    for (const key of ['6', '.', '9', 'Width next', '6', '.', '1', 'Done'])
+      await page.getByRole('button', { name: key, exact: true }).click();
+    await page.getByRole('heading', { name: 'Measure · 42.09 m²' }).waitFor();
+    await page.getByText('6.9 m × 6.1 m').first().waitFor();
+    await page.getByText('saved', { exact: true }).waitFor();
+    await page.reload();
+    await page.getByRole('heading', { name: 'Measure · 42.09 m²' }).waitFor();
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it('shows Costing in metric, with an explanation in metres and the formula in the same names', async () => {
+    const { page, problems, close } = await openApp(browser, '#/quote/demo/price');
+    await page.getByRole('heading', { name: /^Measure/ }).waitFor();
+    await turnMetric(page);
+    await turnOwner(page);
+    await page.getByRole('link', { name: 'Costing' }).click();
+    await page
+      .getByRole('button', { name: /^Why: Price a square metre/ })
+      .first()
+      .click();
+    const why = page.getByRole('region', { name: 'Why' });
+    await why.getByText('price / floor_area').waitFor();
+    await why
+      .getByText(/\$[\d,.]+ \/ [\d.]+ m²/)
+      .first()
+      .waitFor();
+    expect(await usUnitsOn(page)).toEqual([]);
+    expect(problems).toEqual([]);
+    await close();
+  });
+});

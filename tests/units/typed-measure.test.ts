@@ -1,0 +1,108 @@
+import { describe, expect, it } from 'vitest';
+import { formatForTyping } from '../../src/units/format.ts';
+import { readTypedIn, standingText, textToKeep } from '../../src/units/typed-measure.ts';
+import { parseUnit, type Unit } from '../../src/units/unit.ts';
+
+function unit(text: string): Unit {
+  const read = parseUnit(text);
+  if (read.kind === 'fault') throw new Error(read.reason);
+  return read.unit;
+}
+
+function typedValue(text: string, declared: string, measures: 'us' | 'metric'): number {
+  const read = readTypedIn(text, unit(declared), measures);
+  if (read.kind === 'fault') throw new Error(read.reason);
+  return read.value;
+}
+
+describe('typed where metric is shown', () => {
+  it.each([
+    ['3.048', 'ft', 10],
+    ['6.9 m', 'ft', 22.637795275590552],
+    ['9.290304', 'ft2', 100],
+    ['9,290304 m²', 'ft2', 100],
+    ['203.2', 'mil', 8],
+    ['203.2 µm', 'mil', 8],
+    ['3.785411784', 'gal', 1],
+    ['20', 'degF', 68],
+    ['20 °C', 'degF', 68],
+    ['5', 'ddegF', 9],
+    ['1.5 + 1.548', 'ft', 10],
+    ['45.359237', 'lb', 100],
+    ['38', '$/h', 38],
+    ['8', '%', 0.08],
+  ])('%s of %s is %d of it', (text, declared, value) => {
+    expect(typedValue(text, declared, 'metric')).toBeCloseTo(value, 9);
+  });
+
+  it.each([
+    [`22' 7"`, 'ft', 22 + 7 / 12],
+    ['22 ft', 'ft', 22],
+    ['400 sq ft', 'ft2', 400],
+    [`20' * 20'`, 'ft2', 400],
+    ['8 mils', 'mil', 8],
+    ['3 gal', 'gal', 3],
+    ['68 °F', 'degF', 68],
+    ['134 ft2/gal', 'ft2/gal', 134],
+    ['$8.50/ft2', '$/ft2', 8.5],
+  ])('%s of %s is still read as %d, since it says its unit', (text, declared, value) => {
+    expect(typedValue(text, declared, 'metric')).toBe(value);
+  });
+
+  it('echoes feet and inches in metres', () => {
+    expect(readTypedIn(`22' 7"`, unit('ft'), 'metric')).toMatchObject({ echo: `22' 7" = 6.8834 m` });
+  });
+
+  it('does not take 22 7 for feet and inches, nor 22-7 for anything but a difference', () => {
+    expect(readTypedIn('22 7', unit('ft'), 'metric')).toMatchObject({ kind: 'fault' });
+    expect(typedValue('22-7', 'ft', 'metric')).toBeCloseTo(15 / 0.3048, 9);
+  });
+
+  it('refuses what says a unit of another kind, and names the metric one', () => {
+    expect(readTypedIn('3 kg', unit('ft'), 'metric')).toMatchObject({ kind: 'fault' });
+    expect(readTypedIn('528 ft', unit('ft2'), 'metric')).toMatchObject({
+      kind: 'fault',
+      reason: expect.stringContaining('m²'),
+    });
+  });
+});
+
+describe('typed where feet are shown', () => {
+  it('reads 6.9 m and 20 °C too, and echoes them in feet and °F', () => {
+    expect(readTypedIn('6.9 m', unit('ft'), 'us')).toMatchObject({ echo: '6.9 m = 22.6378 ft' });
+    expect(typedValue('20 °C', 'degF', 'us')).toBe(68);
+  });
+
+  it('reads a number alone in feet', () => {
+    expect(typedValue('22 7', 'ft', 'us')).toBeCloseTo(22 + 7 / 12, 12);
+    expect(typedValue('22.5', 'ft', 'us')).toBe(22.5);
+  });
+});
+
+describe('the text kept with an entry', () => {
+  it('is none for a plain number, in either measures', () => {
+    expect(textToKeep('6.9', typedValue('6.9', 'ft', 'metric'), unit('ft'), 'metric')).toBeUndefined();
+    expect(textToKeep('22.5', 22.5, unit('ft'), 'us')).toBeUndefined();
+  });
+
+  it('has its unit where it was typed in metric, so that it cannot be taken for feet', () => {
+    const kept = textToKeep('3*2.3', typedValue('3*2.3', 'ft', 'metric'), unit('ft'), 'metric');
+    expect(kept).toBe('3*2.3 m');
+    expect(textToKeep('$88/2', typedValue('$88/2', '$/ft2', 'metric'), unit('$/ft2'), 'metric')).toBe('$88/2/m²');
+    expect(typedValue('3*2.3 m', 'ft', 'us')).toBe(typedValue('3*2.3', 'ft', 'metric'));
+  });
+
+  it('is the whole of a number with more digits than are shown', () => {
+    const typed = '6.12345678901';
+    expect(textToKeep(typed, typedValue(typed, 'ft', 'metric'), unit('ft'), 'metric')).toBe(`${typed} m`);
+  });
+
+  it('stands in the field of its own measures only', () => {
+    const value = typedValue('3*2.3', 'ft', 'metric');
+    expect(standingText(value, '3*2.3 m', unit('ft'), 'metric')).toBe('3*2.3');
+    expect(standingText(value, '3*2.3 m', unit('ft'), 'us')).toBe(formatForTyping(value, unit('ft')));
+    expect(standingText(22.5, `22' 6"`, unit('ft'), 'us')).toBe(`22' 6"`);
+    expect(standingText(22.5, `22' 6"`, unit('ft'), 'metric')).toBe('6.858');
+    expect(standingText(21, '3*7', unit('ft'), 'metric')).toBe('6.4008');
+  });
+});

@@ -1,0 +1,204 @@
+import { describe, expect, it } from 'vitest';
+import type { Edit } from '../../src/quote/edit.ts';
+import type { SheetPlace } from '../../src/quote/quote-document.ts';
+import { resultLines } from '../../src/template/result-lines.ts';
+import type { Measures } from '../../src/units/measures.ts';
+import { compareView } from '../../src/views/compare/compare-view.ts';
+import { boardView } from '../../src/views/costing/board-view.ts';
+import { editOf } from '../../src/views/costing/costing-edits.ts';
+import type { FieldView } from '../../src/views/costing/field-view.ts';
+import { type SheetView, sheetView } from '../../src/views/costing/sheet-view.ts';
+import { type WhyView, whyView } from '../../src/views/costing/why-view.ts';
+import { refusalWords } from '../../src/views/parts/refusal-words.ts';
+import { readEntry } from '../../src/views/parts/typed-entry.ts';
+import { priceView } from '../../src/views/price/price-view.ts';
+import { flake, type OpenQuote, openQuote, solid } from '../helpers/demo-quote.ts';
+import { usUnitsIn } from '../helpers/us-units.ts';
+
+const floor: SheetPlace = { kind: 'floor' };
+const places: readonly SheetPlace[] = [floor, { kind: 'shop' }, { kind: 'option', option: flake }];
+
+function resultsOf({ session }: OpenQuote, option = flake) {
+  const results = session.results(option);
+  if (results === undefined) throw new Error(`The quote has no results of ${option}`);
+  return results;
+}
+
+function optionsOf(opened: OpenQuote) {
+  return [flake, solid].map((id) => ({ id, title: id, results: resultsOf(opened, id) }));
+}
+
+function sheetOf(opened: OpenQuote, place: SheetPlace, measures: Measures): SheetView {
+  return sheetView(opened.session.quote, place, resultsOf(opened), new Map(), undefined, measures);
+}
+
+/** Every value of a sheet, of its lines and of its tables. */
+function fieldsOf({ sections }: SheetView): readonly FieldView[] {
+  return sections.flatMap(({ lines, tables }) => [
+    ...lines,
+    ...tables.flatMap(({ rows }) => rows.flatMap(({ fields }) => fields)),
+  ]);
+}
+
+/** What a field says in numbers and units; its source, and the names that choices have, are the template's words. */
+function numbersOf({
+  kind,
+  name,
+  label,
+  shown,
+  suffix,
+  typed,
+  standard,
+  worked,
+  range,
+  limits,
+}: FieldView): readonly string[] {
+  return kind === 'choice' || name === 'product'
+    ? [label]
+    : [label, shown, suffix, typed, standard, worked, range, limits];
+}
+
+function whysOf(opened: OpenQuote, measures: Measures): readonly WhyView[] {
+  const results = resultsOf(opened);
+  return results.option.plan.cells.flatMap((_, cell) => whyView(results, cell, measures) ?? []);
+}
+
+/** A cell's column; the name of its row may be that of a product, such as an edge strip of 8 ft. */
+function columnOf(title: string): string {
+  return title.split(' › ').at(-1) ?? '';
+}
+
+function enter(opened: OpenQuote, line: string, text: string, measures: Measures): Edit {
+  const results = resultsOf(opened);
+  const type = results.stack.lines.get(line)?.type;
+  if (type?.kind !== 'number') throw new Error(`${line} is no number`);
+  const read = readEntry(text, type.unit, measures);
+  if (read.kind === 'fault') throw new Error(read.reason);
+  const place = { sheet: floor, results, priceList: opened.priceList };
+  return editOf('line-entered', { line, ...read.detail }, place).edit;
+}
+
+function moneyOf(opened: OpenQuote): readonly unknown[] {
+  const { option, read } = resultsOf(opened);
+  return resultLines.map((line) => read(option.plan.lines.get(line) ?? -1));
+}
+
+describe('in metric no US unit is left', () => {
+  it('in any field of floor, shop and system', async () => {
+    const opened = await openQuote();
+    for (const place of places) {
+      const fields = fieldsOf(sheetOf(opened, place, 'metric'));
+      expect(fields.length).toBeGreaterThan(20);
+      expect(fields.flatMap((field) => numbersOf(field).flatMap((text) => usUnitsIn(text)))).toEqual([]);
+    }
+  });
+
+  it('in any explanation: titles, values, numbers, steps, what is read and fed', async () => {
+    const opened = await openQuote();
+    const whys = whysOf(opened, 'metric');
+    expect(whys.length).toBeGreaterThan(500);
+    const left = whys.flatMap(({ title, value, trouble, numbers, steps, readsFrom, feeds }) =>
+      [
+        columnOf(title),
+        value,
+        trouble,
+        numbers,
+        ...steps.flatMap(({ text, gives }) => [text, gives]),
+        ...[...readsFrom, ...feeds].flatMap(({ name, value: near }) => [columnOf(name), near]),
+      ].flatMap((text) => usUnitsIn(text)),
+    );
+    expect([...new Set(left)]).toEqual([]);
+  });
+
+  it('on Price, Side by side and the results of Costing', async () => {
+    const opened = await openQuote();
+    const options = optionsOf(opened);
+    const faces = [
+      priceView(opened.session.quote, options, 'metric'),
+      compareView(options, true, 'metric'),
+      boardView(options, () => undefined, undefined, 'metric'),
+    ];
+    const texts = faces.flatMap((face) => textsIn(face));
+    expect(texts.length).toBeGreaterThan(200);
+    expect(texts.flatMap((text) => usUnitsIn(text))).toEqual([]);
+  });
+
+  it('though the same scan finds them in US measures', async () => {
+    const opened = await openQuote();
+    const found = fieldsOf(sheetOf(opened, floor, 'us')).flatMap((field) => numbersOf(field).flatMap(usUnitsIn));
+    expect(found.length).toBeGreaterThan(20);
+  });
+});
+
+/** Every text that a face is drawn from, but the template's own questions. */
+function textsIn(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  if (Array.isArray(value)) return value.flatMap((member: unknown) => textsIn(member));
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, member]: [string, unknown]) =>
+    ['ask', 'unit', 'source', 'options', 'name', 'line'].includes(key) ? [] : textsIn(member),
+  );
+}
+
+describe('an explanation in metric', () => {
+  it('has the formula in the same names, and no other value than in US measures', async () => {
+    const opened = await openQuote();
+    const [us, metric] = [whysOf(opened, 'us'), whysOf(opened, 'metric')];
+    expect(metric.map(({ names }) => names)).toEqual(us.map(({ names }) => names));
+    expect(metric.map(({ steps }) => steps.length)).toEqual(us.map(({ steps }) => steps.length));
+  });
+});
+
+describe('a crack length typed in metric', () => {
+  it('of 6.096 m gives the same quote to the cent as 20 ft, and stands as 6.096', async () => {
+    const [inFeet, inMetres] = [await openQuote(), await openQuote()];
+    expect(inFeet.session.dispatch(enter(inFeet, 'crack_length', '20', 'us')).kind).toBe('done');
+    expect(inMetres.session.dispatch(enter(inMetres, 'crack_length', '6.096', 'metric')).kind).toBe('done');
+    expect(moneyOf(inMetres)).toEqual(moneyOf(inFeet));
+    const field = fieldsOf(sheetOf(inMetres, floor, 'metric')).find(({ name }) => name === 'crack_length');
+    expect(field).toMatchObject({ typed: '6.096', shown: '6.096', suffix: 'm' });
+  });
+
+  it('changes no price by being looked at: results, document and log are those of US measures', async () => {
+    const opened = await openQuote();
+    const [money, quote] = [moneyOf(opened), opened.session.quote];
+    for (const place of places) sheetOf(opened, place, 'metric');
+    whysOf(opened, 'metric');
+    expect(moneyOf(opened)).toEqual(money);
+    expect(opened.session.quote).toBe(quote);
+    expect(opened.session.log).toEqual([]);
+  });
+
+  it('beyond its limits is refused in metres', async () => {
+    const opened = await openQuote();
+    const edit = enter(opened, 'crack_length', '-1', 'metric');
+    const refused = opened.session.dispatch(edit);
+    if (refused.kind !== 'refused') throw new Error('It was taken');
+    const words = refusalWords(edit, refused.reason, resultsOf(opened), 'metric');
+    expect(words).toContain('−1 m does not');
+    expect(usUnitsIn(words)).toEqual([]);
+    expect(refusalWords(edit, refused.reason, resultsOf(opened), 'us')).toBe(refused.reason);
+  });
+});
+
+describe('Price in metric', () => {
+  it('shows sizes worked out from their rows: 20 × 20 ft is 6.1 × 6.1 m', async () => {
+    const opened = await openQuote();
+    const view = priceView(opened.session.quote, optionsOf(opened), 'metric');
+    const sizes = view.questions.find(({ ask }) => ask.kind === 'sizes')?.answers ?? [];
+    expect(sizes).toContain('Two-car 6.1 × 6.1 m');
+    expect(sizes.filter((size) => !size.includes(' m'))).toEqual([]);
+  });
+
+  it('prices by the square metre, at 10.7639 times the price of a square foot', async () => {
+    const opened = await openQuote();
+    const perFoot = resultsOf(opened).read(resultsOf(opened).option.plan.lines.get('price_per_sqft') ?? -1);
+    const row = boardView(optionsOf(opened), () => undefined, undefined, 'metric').rows.find(
+      (one) => one.kind === 'line' && one.line === 'price_per_sqft',
+    );
+    if (row?.kind !== 'line') throw new Error('There is no price by the area');
+    expect(row.label).toBe('Price a square metre');
+    const shown = Number(row.values[0]?.shown.replace('$', ''));
+    expect(shown).toBeCloseTo(Number(perFoot) * 10.7639104, 2);
+  });
+});
