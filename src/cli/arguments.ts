@@ -1,3 +1,4 @@
+import type { Measures } from '../units/measures.ts';
 import { nearestWord } from '../units/nearest-word.ts';
 import type { Given } from './given-entries.ts';
 import { messages } from './messages.ts';
@@ -8,6 +9,8 @@ export interface Arguments {
   readonly systems: readonly string[];
   readonly given: Given;
   readonly priceList: string | undefined;
+  /** What tables and explanations are told in. */
+  readonly measures: Measures;
   readonly show:
     | { readonly kind: 'tables' | 'json' | 'list' | 'help' }
     | { readonly kind: 'explain'; readonly name: string };
@@ -25,6 +28,7 @@ const optionForms: Readonly<Record<string, string | undefined>> = {
   '--rows': 'TABLE=JSON',
   '--pricelist': 'FILE.csv',
   '--explain': 'NAME',
+  '--metric': undefined,
   '--json': undefined,
   '--list': undefined,
   '--help': undefined,
@@ -41,7 +45,8 @@ export function readArguments(words: readonly string[]): ReadArguments {
   );
   const given = { rows, sets: pairs('--set', all('--set'), faults) };
   const show = shown(options, faults);
-  return { arguments: { systems: all('--system'), given, priceList: all('--pricelist')[0], show }, faults };
+  const measures = options.some(({ name }) => name === '--metric') ? 'metric' : 'us';
+  return { arguments: { systems: all('--system'), given, priceList: all('--pricelist')[0], measures, show }, faults };
 }
 
 interface Option {

@@ -1,7 +1,10 @@
 import { explainFormula, valueText } from '../formula/explain.ts';
+import { unitOf } from '../formula/value-type.ts';
 import { cellName, cellNamed, rowPlace } from '../quote/cell-name.ts';
 import { definitionAt, explainedPlan, type OptionResults } from '../quote/option-results.ts';
+import type { Measures } from '../units/measures.ts';
 import { nearestWord } from '../units/nearest-word.ts';
+import { labelIn } from '../units/said-units.ts';
 import { failureWords } from './failure-words.ts';
 import { messages } from './messages.ts';
 import type { PricedSystem } from './price-systems.ts';
@@ -15,12 +18,12 @@ const mostListed = 40;
 const headWidth = 14;
 
 /** Why a line or a cell is what it is, in each system that has it. */
-export function explainOutput(systems: readonly PricedSystem[], name: string): Explained {
+export function explainOutput(systems: readonly PricedSystem[], name: string, measures: Measures = 'us'): Explained {
   const blocks = systems.flatMap(({ sheet, results }) => {
     const cell = cellNamed(results.option, name);
     return cell === undefined
       ? []
-      : [[...wrap(`${sheet.title} · ${sheet.id}`, ''), ...cellLines(results, cell)].join('\n')];
+      : [[...wrap(`${sheet.title} · ${sheet.id}`, ''), ...cellLines(results, cell, measures)].join('\n')];
   });
   if (blocks.length > 0) return { kind: 'text', text: `${blocks.join('\n\n')}\n` };
   const reasons = systems.map(({ results }) => whyMissing(results, name));
@@ -28,39 +31,46 @@ export function explainOutput(systems: readonly PricedSystem[], name: string): E
   return { kind: 'faults', faults: [`--explain ${name}: ${told}`] };
 }
 
-function cellLines(results: OptionResults, cell: number): string[] {
+function cellLines(results: OptionResults, cell: number, measures: Measures): string[] {
   const { plan, graph } = results.option;
   const planned = plan.cells[cell];
   if (planned === undefined) throw new Error(`The plan has no cell ${cell}`);
   const { place, type, content } = planned;
   const definition = definitionAt(results, place);
   const value = results.read(cell);
-  const formula = content.kind === 'formula' ? explainFormula(content.tree, place, explainedPlan(results)) : undefined;
+  const over = explainedPlan(results, measures);
+  const formula = content.kind === 'formula' ? explainFormula(content.tree, place, over) : undefined;
   const [reads, readBy] = graph.kind === 'graph' ? [graph.reads[cell], graph.readBy[cell]] : [[], []];
   return [
-    ...headed(cellName(results.option, place), definition?.label ?? ''),
-    ...headed('value', valueText(value, type)),
+    ...headed(cellName(results.option, place), labelIn(definition?.label ?? '', unitOf(type), measures)),
+    ...headed('value', valueText(value, type, measures)),
     ...(typeof value === 'object' ? headed('', failureWords(results, value)) : []),
     ...(formula === undefined ? headed('formula', 'none: it is entered') : headed('formula', formula.names)),
     ...(formula === undefined ? [] : headed('in numbers', formula.numbers)),
     ...(formula?.steps ?? []).flatMap(({ text, gives }, at) =>
       headed(at === 0 ? 'step by step' : '', `${text} = ${gives}`),
     ),
-    ...cellsHeaded('reads', results, reads ?? [], true),
-    ...cellsHeaded('read by', results, readBy ?? [], false),
+    ...cellsHeaded('reads', results, reads ?? [], measures),
+    ...cellsHeaded('read by', results, readBy ?? [], undefined),
     ...(definition?.source === undefined ? [] : headed('source', definition.source)),
     ...(definition?.note === undefined ? [] : headed('note', definition.note)),
     ...(definition?.help === undefined ? [] : headed('help', definition.help)),
   ];
 }
 
-function cellsHeaded(head: string, results: OptionResults, cells: readonly number[], withValues: boolean): string[] {
+/** Names of cells, with their values where these have measures to be told in. */
+function cellsHeaded(
+  head: string,
+  results: OptionResults,
+  cells: readonly number[],
+  measures: Measures | undefined,
+): string[] {
   const { cells: planned } = results.option.plan;
   const named = cells.slice(0, mostListed).flatMap((cell) => {
     const one = planned[cell];
     if (one === undefined) return [];
     const name = cellName(results.option, one.place);
-    return [withValues ? `${name} = ${valueText(results.read(cell), one.type)}` : name];
+    return [measures === undefined ? name : `${name} = ${valueText(results.read(cell), one.type, measures)}`];
   });
   const rest = cells.length - named.length;
   const words = [...named, ...(rest > 0 ? [`and ${rest} more`] : [])];

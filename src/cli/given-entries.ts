@@ -1,11 +1,11 @@
 import { productTable } from '../formula/cells.ts';
 import { rowPlace } from '../quote/cell-name.ts';
-import { type EntryContext, readEntryText, whyNotEntered } from '../quote/entry-text.ts';
+import { whyNotEntered } from '../quote/entry-text.ts';
 import type { CompiledColumn, CompiledStack, CompiledTable } from '../template/compiled-stack.ts';
 import type { GivenValue, ProductRow, StackEntries } from '../template/entries.ts';
 import type { RowFile } from '../template/line-schema.ts';
 import { nearestWord } from '../units/nearest-word.ts';
-import { readGivenRows, typeInRow } from './given-rows.ts';
+import { type CliContext, readGivenRows, readGivenText, typeInRow } from './given-rows.ts';
 import { messages } from './messages.ts';
 
 /** What is given over the templates. */
@@ -27,6 +27,14 @@ export interface GivenResult {
   readonly faults: readonly string[];
 }
 
+/** What a value is read against, as far as it is at hand. */
+export interface GivenContext {
+  /** Undefined when the price list could not be read: then the code of a product is taken as it is. */
+  readonly products: ReadonlyMap<string, ProductRow> | undefined;
+  /** Whether every sheet is there. If not, a name that none of them has may stand in the one that is missing. */
+  readonly everySheet: boolean;
+}
+
 /**
  * Gives every stack what it has of the names; rows first, so that cells may be named in them. A name that no stack has
  * is a fault, and so is one that any stack refuses.
@@ -34,13 +42,17 @@ export interface GivenResult {
 export function giveEntries(
   stacks: readonly CompiledStack[],
   given: Given,
-  products: ReadonlyMap<string, ProductRow>,
+  { products, everySheet }: GivenContext,
 ): GivenResult {
   const faults: string[] = [];
-  const context: EntryContext = { products, typed: { shareAs: 'fraction' } };
+  const context: CliContext = {
+    products: products ?? new Map(),
+    typed: { shareAs: 'fraction' },
+    productsKnown: products !== undefined,
+  };
   const givers = stacks.map((stack) => new EntryGiver(stack, context));
   const tell = (place: string, answers: readonly Answer[]): void => {
-    for (const reason of refusalsIn(answers)) faults.push(`${place}: ${reason}`);
+    for (const reason of refusalsIn(answers, everySheet)) faults.push(`${place}: ${reason}`);
   };
   for (const [table, rows] of given.rows)
     tell(
@@ -63,9 +75,10 @@ type Answer =
 
 const taken: Answer = { kind: 'taken' };
 
-function refusalsIn(answers: readonly Answer[]): readonly string[] {
+function refusalsIn(answers: readonly Answer[], everySheet: boolean): readonly string[] {
   const refused = answers.flatMap((answer) => (answer.kind === 'refused' ? answer.reasons : []));
   if (refused.length > 0) return [...new Set(refused)];
+  if (!everySheet) return [];
   const absent = answers.flatMap((answer) => (answer.kind === 'absent' ? [answer] : []));
   if (absent.length < answers.length) return [];
   const told = absent.find(({ near }) => near) ?? absent[0];
@@ -83,13 +96,13 @@ function refused(reason: string): Answer {
 
 class EntryGiver {
   private stack: CompiledStack;
-  private readonly context: EntryContext;
+  private readonly context: CliContext;
   private readonly lines = new Map<string, GivenValue>();
   private readonly cells = new Map<string, Map<string, Map<string, GivenValue>>>();
   /** Tables whose rows were refused: their cells cannot be judged. */
   private readonly unknownRows = new Set<string>();
 
-  constructor(stack: CompiledStack, context: EntryContext) {
+  constructor(stack: CompiledStack, context: CliContext) {
     this.stack = stack;
     this.context = context;
   }
@@ -125,7 +138,7 @@ class EntryGiver {
       if (this.stack.tables.has(name)) return refused(messages.isTable(name));
       return absentWord(name, this.stack.lines.keys(), (near) => messages.noLine(name, near));
     }
-    const read = readEntryText(text, line.definition, line.type, this.context);
+    const read = readGivenText(text, line.definition, line.type, this.context);
     if (read.kind === 'refused') return refused(read.reason);
     this.lines.set(name, { kind: 'value', value: read.value });
     return taken;
@@ -151,12 +164,13 @@ class EntryGiver {
     if (id === undefined) {
       const reason = whyNotEntered(column.definition);
       if (reason !== undefined) return refused(reason);
+      if (rows === 'gathered' && !this.context.productsKnown) return taken;
       return absentWord(row, ids, (near) => messages.noRow(name, row, rows === 'gathered' ? [] : ids, near));
     }
     const cells: RowFile = table.rows.find((own) => own.id === id)?.cells ?? {};
     const inRow = this.cells.get(name)?.get(id) ?? new Map<string, GivenValue>();
     const chosen = Object.fromEntries([...inRow].map(([other, given]) => [other, given.value]));
-    const read = readEntryText(
+    const read = readGivenText(
       text,
       column.definition,
       typeInRow(table, column, { ...cells, ...chosen }),

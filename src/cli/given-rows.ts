@@ -9,19 +9,35 @@ import {
 } from '../quote/entry-text.ts';
 import { type CompiledColumn, type CompiledTable, caseOf } from '../template/compiled-stack.ts';
 import type { PlacedRow } from '../template/composed-sheet.ts';
-import type { RowCell, RowFile } from '../template/line-schema.ts';
+import type { ColumnFile, LineFile, RowCell, RowFile } from '../template/line-schema.ts';
 import { ownValue } from '../template/own-value.ts';
 import { sheetLimits } from '../template/sheet-limits.ts';
 import { unitCaseOf } from '../template/table-shape.ts';
 import { nearestWord } from '../units/nearest-word.ts';
 import { messages } from './messages.ts';
 
+/** What entries are read against, and whether the products in it are those that were meant. */
+export interface CliContext extends EntryContext {
+  readonly productsKnown: boolean;
+}
+
+/** Reads a typed entry. The code of a product cannot be judged without its price list. */
+export function readGivenText(
+  text: string,
+  definition: LineFile | ColumnFile,
+  type: ValueType,
+  context: CliContext,
+): EntryReading {
+  if (definition.kind === 'product' && !context.productsKnown) return { kind: 'value', value: text };
+  return readEntryText(text, definition, type, context);
+}
+
 export type RowsReading =
   | { readonly kind: 'rows'; readonly rows: readonly PlacedRow[] }
   | { readonly kind: 'refused'; readonly reasons: readonly string[] };
 
 /** Reads rows given in place of a table's own. Only a free table has such; every fault is told with its row. */
-export function readGivenRows(table: CompiledTable, value: unknown, context: EntryContext): RowsReading {
+export function readGivenRows(table: CompiledTable, value: unknown, context: CliContext): RowsReading {
   const { name, rows } = table.definition;
   if (rows !== 'free')
     return { kind: 'refused', reasons: [rows === 'fixed' ? messages.rowsFixed(name) : messages.rowsGathered(name)] };
@@ -44,9 +60,9 @@ export function typeInRow(table: CompiledTable, column: CompiledColumn, cells: R
 class RowReader {
   readonly reasons: string[] = [];
   private readonly table: CompiledTable;
-  private readonly context: EntryContext;
+  private readonly context: CliContext;
 
-  constructor(table: CompiledTable, context: EntryContext) {
+  constructor(table: CompiledTable, context: CliContext) {
     this.table = table;
     this.context = context;
   }
@@ -92,7 +108,7 @@ class RowReader {
         : { refused: whyNotEntered(definition) ?? messages.formulaNotHere };
     if (typeof cell === 'number') return entered(readEntryNumber(cell, definition));
     if (typeof cell !== 'string') return { refused: messages.cellForms };
-    return entered(readEntryText(cell, definition, typeInRow(this.table, column, cells), this.context));
+    return entered(readGivenText(cell, definition, typeInRow(this.table, column, cells), this.context));
   }
 }
 

@@ -1,5 +1,6 @@
 import type { OptionResults } from '../quote/option-results.ts';
 import { formatNumber } from '../units/format.ts';
+import type { Measures } from '../units/measures.ts';
 import { cellIn, lineIn, wordsOf } from './option-cells.ts';
 import { layTable, type TextColumn } from './text-layout.ts';
 
@@ -9,12 +10,12 @@ const tripColumns = ['site_hours', 'days', 'worked', 'paid', 'days_charged'];
 const bare: readonly string[] = ['visit', 'people'];
 
 /** Hours by task and by visit, those that are not zero. A system may lack either table. */
-export function hoursLines(results: OptionResults): string[] {
-  const tasks = rowsOf(results, 'tasks', 'task_hours', taskColumns, (label) => label);
-  const trips = rowsOf(results, 'trips', 'used', tripColumns, (_, row) => `Visit ${row + 1}`);
+export function hoursLines(results: OptionResults, measures: Measures): string[] {
+  const tasks = rowsOf(results, 'tasks', 'task_hours', taskColumns, measures, (label) => label);
+  const trips = rowsOf(results, 'trips', 'used', tripColumns, measures, (_, row) => `Visit ${row + 1}`);
   const totals = ['person_hours', 'paid_hours', 'crew_days', 'visits'].flatMap((name): string[][] => {
     const label = results.stack.lines.get(name)?.definition.label ?? name;
-    const value = wordsOf(lineIn(results, name));
+    const value = wordsOf(lineIn(results, name), measures);
     return value === '' ? [] : [[label, value]];
   });
   return [
@@ -38,6 +39,7 @@ function rowsOf(
   table: string,
   telling: string,
   columns: readonly string[],
+  measures: Measures,
   nameOf: (label: string, row: number) => string,
 ): string[][] {
   return (results.option.rows.get(table) ?? []).flatMap(({ label }, row): string[][] => {
@@ -45,7 +47,9 @@ function rowsOf(
     if (told === undefined || told.value === 0) return [];
     const cells = columns.map((column) => {
       const typed = cellIn(results, table, column, row);
-      return bare.includes(column) && typeof typed?.value === 'number' ? formatNumber(typed.value) : wordsOf(typed);
+      return bare.includes(column) && typeof typed?.value === 'number'
+        ? formatNumber(typed.value)
+        : wordsOf(typed, measures);
     });
     return [[nameOf(label, row), ...cells]];
   });

@@ -77,6 +77,36 @@ export function findSystems(wanted: readonly string[], library: TemplateLibrary,
   return found;
 }
 
+export interface JudgingSystems {
+  readonly systems: readonly NamedSystem[];
+  /** Whether one of them stands for each that is named. */
+  readonly complete: boolean;
+}
+
+/**
+ * Systems by which values are judged: those found, and for an id that is not there the shipped one nearest to it. The
+ * first shipped one when that leaves none.
+ */
+export function systemsToJudgeBy(
+  found: readonly NamedSystem[],
+  wanted: readonly string[],
+  library: TemplateLibrary,
+): JudgingSystems {
+  const ids = [...library.systems.keys()];
+  const near = wanted.flatMap((name) => {
+    if (found.some((system) => system.name === name)) return [];
+    return [isPath(name) ? undefined : nearestWord(name, ids)];
+  });
+  const wantedIds = new Set([...found.map(({ sheet }) => sheet.id), ...near.flatMap((id) => id ?? [])]);
+  const others = wantedIds.size === 0 ? ids.slice(0, 1) : [...wantedIds].slice(found.length);
+  const standing = others.flatMap((id): NamedSystem[] => {
+    const sheet = library.systems.get(id);
+    return sheet === undefined ? [] : [{ name: id, sheet }];
+  });
+  const complete = wanted.length > 0 && !near.includes(undefined);
+  return { systems: [...found, ...standing].slice(0, mostOptions), complete };
+}
+
 function isPath(name: string): boolean {
   return name.endsWith('.json') || /[/\\]/.test(name);
 }

@@ -2,6 +2,7 @@ import type { CellValue } from '../formula/cells.ts';
 import type { ValueType } from '../formula/checked-tree.ts';
 import { valueText } from '../formula/explain.ts';
 import { cellOfColumn, cellOfLine, type OptionResults } from '../quote/option-results.ts';
+import type { Measures } from '../units/measures.ts';
 
 /** A value and what it is. */
 export interface TypedValue {
@@ -19,8 +20,8 @@ export function cellIn(results: OptionResults, table: string, column: string, ro
 }
 
 /** In words with its unit; empty where there is none. */
-export function wordsOf(typed: TypedValue | undefined): string {
-  return typed === undefined ? '' : valueText(typed.value, typed.type);
+export function wordsOf(typed: TypedValue | undefined, measures: Measures = 'us'): string {
+  return typed === undefined ? '' : valueText(typed.value, typed.type, measures);
 }
 
 function typedValue({ option, read }: OptionResults, cell: number | undefined): TypedValue | undefined {

@@ -1,15 +1,18 @@
-import { readArguments } from './arguments.ts';
+import type { Measures } from '../units/measures.ts';
+import { type Arguments, readArguments } from './arguments.ts';
 import { explainOutput } from './explain-output.ts';
+import { isForSale } from './for-sale.ts';
 import { help } from './help.ts';
 import { jsonOutput } from './json-output.ts';
 import { entryList, systemList } from './list-output.ts';
-import { findSystems, loadTemplates, readTextFile } from './load-templates.ts';
+import { findSystems, loadTemplates, readTextFile, type ShippedTemplates, systemsToJudgeBy } from './load-templates.ts';
 import { messages } from './messages.ts';
-import { priceSystems } from './price-systems.ts';
+import { type PricedSystem, type PriceOutcome, priceSystems } from './price-systems.ts';
 import { tableOutput } from './table-output.ts';
 
 export type CommandResult =
-  | { readonly kind: 'output'; readonly text: string }
+  /** Not for sale: it prices a floor, and a price is incomplete or a check stops it. */
+  | { readonly kind: 'output'; readonly text: string; readonly forSale: boolean }
   /** Something given is wrong: all that is, nothing else. */
   | { readonly kind: 'faults'; readonly faults: readonly string[] };
 
@@ -17,32 +20,61 @@ export type CommandResult =
 export function priceCommand(words: readonly string[]): CommandResult {
   const { arguments: wanted, faults: wrongWords } = readArguments(words);
   const { show } = wanted;
-  if (show.kind === 'help') return { kind: 'output', text: help };
+  if (show.kind === 'help') return told(help);
   const templates = loadTemplates();
   const faults = [...wrongWords, ...templates.faults];
-  const systems = findSystems(wanted.systems, templates.library, faults);
-  const text = wanted.priceList === undefined ? undefined : readTextFile(wanted.priceList, faults);
   const onlySystems = show.kind === 'list' && wanted.systems.length === 0;
-  if (wanted.systems.length === 0 && !onlySystems)
-    faults.push(messages.noSystem([...templates.library.systems.keys()]));
-  if (faults.length > wrongWords.length || (onlySystems && faults.length > 0)) return { kind: 'faults', faults };
-  if (onlySystems) return { kind: 'output', text: systemList(templates.library.systems.values()) };
-  const products = wanted.priceList === undefined ? templates.products : { name: wanted.priceList, text: text ?? '' };
-  const priced = priceSystems({ library: templates.library, systems, products, given: wanted.given });
-  if (priced.kind === 'faults') return { kind: 'faults', faults: [...faults, ...priced.faults] };
-  if (faults.length > 0) return { kind: 'faults', faults };
-  switch (show.kind) {
-    case 'tables':
-      return { kind: 'output', text: tableOutput(priced.systems) };
-    case 'json':
-      return { kind: 'output', text: jsonOutput(priced.systems) };
-    case 'list':
-      return { kind: 'output', text: entryList(priced.systems) };
-    case 'explain': {
-      const explained = explainOutput(priced.systems, show.name);
-      return explained.kind === 'faults' ? explained : { kind: 'output', text: explained.text };
-    }
-    default:
-      return show.kind satisfies never;
+  if (onlySystems && faults.length === 0) return told(systemList(templates.library.systems.values()));
+  const priced = priceWanted(wanted, templates, onlySystems, faults);
+  if (show.kind === 'explain') {
+    const explained = isDoubtful(show.name, wanted, priced)
+      ? undefined
+      : explainOutput(priced.systems, show.name, wanted.measures);
+    if (explained?.kind === 'text' && faults.length === 0) return told(explained.text);
+    return { kind: 'faults', faults: [...faults, ...(explained?.kind === 'faults' ? explained.faults : [])] };
   }
+  return faults.length > 0 ? { kind: 'faults', faults } : shown(show.kind, priced.systems, wanted.measures);
+}
+
+/** Finds what is named and prices it. All that is wrong comes to `faults`. */
+function priceWanted(
+  wanted: Arguments,
+  { library, products: shipped }: ShippedTemplates,
+  onlySystems: boolean,
+  faults: string[],
+): PriceOutcome {
+  const found = findSystems(wanted.systems, library, faults);
+  if (wanted.systems.length === 0 && !onlySystems) faults.push(messages.noSystem([...library.systems.keys()]));
+  const { systems, complete } = systemsToJudgeBy(found, wanted.systems, library);
+  const { priceList } = wanted;
+  const text = priceList === undefined ? shipped.text : readTextFile(priceList, faults);
+  const products = priceList === undefined || text === undefined ? shipped : { name: priceList, text };
+  const missing = { systems: !complete, products: text === undefined };
+  const priced = priceSystems({ library, systems, products, given: wanted.given, missing });
+  if (priced.kind === 'faults') faults.push(...priced.faults);
+  return priced;
+}
+
+/** Whether a name cannot be judged: no system is worked out, or the rows that may hold it are refused. */
+function isDoubtful(name: string, { given }: Arguments, priced: PriceOutcome): boolean {
+  return priced.systems.length === 0 || (priced.kind === 'faults' && given.rows.has(name.split('.')[0] ?? ''));
+}
+
+function shown(kind: 'tables' | 'json' | 'list', systems: readonly PricedSystem[], measures: Measures): CommandResult {
+  const forSale = systems.every(({ results }) => isForSale(results));
+  switch (kind) {
+    case 'tables':
+      return { kind: 'output', text: tableOutput(systems, measures), forSale };
+    case 'json':
+      return { kind: 'output', text: jsonOutput(systems), forSale };
+    case 'list':
+      return told(entryList(systems));
+    default:
+      return kind satisfies never;
+  }
+}
+
+/** What prices nothing. */
+function told(text: string): CommandResult {
+  return { kind: 'output', text, forSale: true };
 }

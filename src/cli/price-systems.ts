@@ -9,7 +9,7 @@ import type { SheetFault } from '../template/sheet-fault.ts';
 import type { SheetFile } from '../template/sheet-schema.ts';
 import { stackOf } from '../template/stack-of.ts';
 import type { TemplateLibrary } from '../template/template-library.ts';
-import { type Given, giveEntries } from './given-entries.ts';
+import { type Given, type GivenStack, giveEntries } from './given-entries.ts';
 import type { NamedSystem, NamedText } from './load-templates.ts';
 import { messages } from './messages.ts';
 
@@ -19,6 +19,8 @@ export interface PriceRequest {
   /** Products as CSV. */
   readonly products: NamedText;
   readonly given: Given;
+  /** What was named and is not at hand. Then nothing is priced, and what else is wrong is told as far as it can be. */
+  readonly missing?: { readonly systems: boolean; readonly products: boolean };
 }
 
 export interface PricedSystem {
@@ -29,26 +31,44 @@ export interface PricedSystem {
 
 export type PriceOutcome =
   | { readonly kind: 'priced'; readonly systems: readonly PricedSystem[] }
-  | { readonly kind: 'faults'; readonly faults: readonly string[] };
+  /** Systems: as they stand without what is refused, to judge names by; none when they cannot be worked out. */
+  | { readonly kind: 'faults'; readonly faults: readonly string[]; readonly systems: readonly PricedSystem[] };
 
 /** Which of the shipped sheets lie under a system. */
 const standard = { priceList: 'demo', shop: 'standard', floor: 'garage' } as const;
 
-/** Prices systems on one floor. What is wrong in sheets and price list is told first, since entries are read by them. */
+/** Prices systems on one floor. What is wrong in sheets, price list and entries is told all at once. */
 export function priceSystems(request: PriceRequest): PriceOutcome {
+  const { systems: missingSystems, products: missingProducts } = request.missing ?? { systems: false, products: false };
   const faults: string[] = [];
   const stacks = request.systems.flatMap((system) => stackFor(system, request.library, faults) ?? []);
-  const products = readPriceList(request.products, stacks[0], faults);
-  if (faults.length > 0) return { kind: 'faults', faults: unique(faults) };
-  const given = giveEntries(stacks, request.given, products);
-  if (given.faults.length > 0) return { kind: 'faults', faults: given.faults };
-  const systems = given.stacks.flatMap(({ stack, entries }, at): PricedSystem[] => {
-    const priced = priceOption(stack, entries, products, workedOut);
-    const sheet = request.systems[at]?.sheet;
-    if (priced.kind === 'refused') faults.push(...priced.faults.map(faultText));
-    return priced.kind === 'refused' || sheet === undefined ? [] : [{ sheet, results: priced.results, entries }];
-  });
-  return faults.length > 0 ? { kind: 'faults', faults: unique(faults) } : { kind: 'priced', systems };
+  const everySheet = !missingSystems && faults.length === 0;
+  const productFaults: string[] = [];
+  const products = readPriceList(request.products, stacks[0], productFaults);
+  faults.push(...productFaults);
+  const productsKnown = !missingProducts && productFaults.length === 0;
+  const given = giveEntries(stacks, request.given, { products: productsKnown ? products : undefined, everySheet });
+  faults.push(...given.faults);
+  const systems =
+    everySheet && productsKnown
+      ? given.stacks.flatMap((one, at) => priced(one, request.systems[at], products, faults))
+      : [];
+  return faults.length > 0 || systems.length < stacks.length
+    ? { kind: 'faults', faults: unique(faults), systems }
+    : { kind: 'priced', systems };
+}
+
+function priced(
+  { stack, entries }: GivenStack,
+  system: NamedSystem | undefined,
+  products: ReadonlyMap<string, ProductRow>,
+  faults: string[],
+): PricedSystem[] {
+  const option = priceOption(stack, entries, products, workedOut);
+  if (option.kind === 'refused') faults.push(...option.faults.map(faultText));
+  return option.kind === 'refused' || system === undefined
+    ? []
+    : [{ sheet: system.sheet, results: option.results, entries }];
 }
 
 function stackFor({ name, sheet }: NamedSystem, library: TemplateLibrary, faults: string[]): CompiledStack | undefined {

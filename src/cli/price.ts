@@ -6,11 +6,13 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
 });
 
-/** Exit codes: 0 done, 2 something given is wrong, 1 a fault of the program. */
+/** Exit codes: 0 done, 3 printed but not for sale, 2 something given is wrong, 1 a fault of the program. */
 try {
   const result = priceCommand(process.argv.slice(2));
-  if (result.kind === 'output') process.stdout.write(result.text);
-  else {
+  if (result.kind === 'output') {
+    process.stdout.write(result.text);
+    if (!result.forSale) process.exitCode = 3;
+  } else {
     process.stderr.write(result.faults.map((fault) => `${plain(fault)}\n`).join(''));
     process.exitCode = 2;
   }

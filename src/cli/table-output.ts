@@ -1,7 +1,10 @@
+import { unitOf } from '../formula/value-type.ts';
 import type { OptionResults } from '../quote/option-results.ts';
 import { openChecks, type ToldCheck } from '../quote/told-checks.ts';
 import { resultLines } from '../template/result-lines.ts';
 import { formatNumber, formatQuantity, unitSuffix } from '../units/format.ts';
+import type { Measures } from '../units/measures.ts';
+import { labelIn } from '../units/said-units.ts';
 import { bigNumber } from './big-number.ts';
 import { failureWords } from './failure-words.ts';
 import { hoursLines } from './hours-output.ts';
@@ -15,16 +18,18 @@ const severities: readonly ToldCheck['severity'][] = ['stop', 'caution', 'note']
 const ofHours: readonly string[] = ['person_hours', 'paid_hours', 'crew_days', 'visits'];
 
 /** What to buy, hours, money, checks and price of each system, for a terminal. */
-export function tableOutput(systems: readonly PricedSystem[]): string {
+export function tableOutput(systems: readonly PricedSystem[], measures: Measures = 'us'): string {
   const blocks = systems.map(({ sheet, results }) => {
-    const checks = openChecks(results).sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
+    const checks = openChecks(results, measures).sort(
+      (a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity),
+    );
     const sections = [
-      headLines(sheet.title, sheet.id, results),
-      purchaseLines(results),
-      hoursLines(results),
-      moneyLines(results),
+      headLines(sheet.title, sheet.id, results, measures),
+      purchaseLines(results, measures),
+      hoursLines(results, measures),
+      moneyLines(results, measures),
       checks.length === 0 ? ['Every check holds.'] : ['CHECKS', ...checks.flatMap(checkLines)],
-      priceLines(sheet.title, results, checks),
+      priceLines(sheet.title, results, checks, measures),
     ];
     return sections
       .filter((lines) => lines.length > 0)
@@ -34,28 +39,29 @@ export function tableOutput(systems: readonly PricedSystem[]): string {
   return `${blocks.join(`\n\n${'─'.repeat(pageWidth)}\n\n`)}\n`;
 }
 
-function headLines(title: string, id: string, results: OptionResults): string[] {
-  const floor = wordsOf(lineIn(results, 'floor_area'));
+function headLines(title: string, id: string, results: OptionResults, measures: Measures): string[] {
+  const floor = wordsOf(lineIn(results, 'floor_area'), measures);
   return wrap([title, id, ...(floor === '' ? [] : [floor])].join(' · '), '');
 }
 
 /** Numbers are aligned at their end, units behind them. */
-function moneyLines(results: OptionResults): string[] {
+function moneyLines(results: OptionResults, measures: Measures): string[] {
   const rows = resultLines.flatMap((name): string[][] => {
     const typed = ofHours.includes(name) ? undefined : lineIn(results, name);
     if (typed === undefined) return [];
-    return [[results.stack.lines.get(name)?.definition.label ?? name, ...numberAndUnit(typed)]];
+    const label = results.stack.lines.get(name)?.definition.label ?? name;
+    return [[labelIn(label, unitOf(typed.type), measures), ...numberAndUnit(typed, measures)]];
   });
   return ['MONEY', ...layTable([left, { heading: '', align: 'right' }, left], rows)];
 }
 
 const left = { heading: '', align: 'left' } as const;
 
-function numberAndUnit(typed: TypedValue): [string, string] {
+function numberAndUnit(typed: TypedValue, measures: Measures): [string, string] {
   const { value, type } = typed;
-  if (typeof value !== 'number' || type.kind !== 'number') return ['', wordsOf(typed)];
-  const number = formatNumber(value, type.unit);
-  return [number, unitSuffix(type.unit, number)];
+  if (typeof value !== 'number' || type.kind !== 'number') return ['', wordsOf(typed, measures)];
+  const number = formatNumber(value, type.unit, { measures });
+  return [number, unitSuffix(type.unit, number, measures)];
 }
 
 function checkLines(check: ToldCheck): string[] {
@@ -63,7 +69,7 @@ function checkLines(check: ToldCheck): string[] {
   return wrap(check.says + noWayRound, `  ${check.severity.padEnd(9)}`);
 }
 
-function priceLines(title: string, results: OptionResults, checks: readonly ToldCheck[]): string[] {
+function priceLines(title: string, results: OptionResults, checks: readonly ToldCheck[], measures: Measures): string[] {
   const price = lineIn(results, 'price');
   if (price === undefined || typeof price.value !== 'number' || price.type.kind !== 'number') {
     const why = typeof price?.value === 'object' ? failureWords(results, price.value) : '';
@@ -76,7 +82,7 @@ function priceLines(title: string, results: OptionResults, checks: readonly Told
   const words = [
     plain(title),
     shown,
-    wordsOf(lineIn(results, 'price_per_sqft')),
+    wordsOf(lineIn(results, 'price_per_sqft'), measures),
     ...(stops === 0 ? [] : [`not for sale: ${stops} stop${stops === 1 ? '' : 's'} above`]),
   ];
   return [...drawn, '', ...wrap(words.join(' · '), '  ')];

@@ -18,7 +18,9 @@ describe('the JSON', () => {
     expect(sheets.shop.lines.labour_rate).toEqual({ value: 38, unit: '$/h', formula: null });
     expect(sheets.floor.lines.labour_rate).toBeUndefined();
     expect(sheets[flake].lines.labour_rate).toBeUndefined();
-    expect(Object.keys(sheets.floor.tables)).toEqual(['areas', 'corners']);
+    const tablesOf = (sheet: string): string[] => Object.keys(sheets[sheet].tables);
+    expect(tablesOf('floor')).toEqual(expect.arrayContaining(['areas', 'corners']));
+    expect([...tablesOf('shop'), ...tablesOf(flake)].filter((name) => tablesOf('floor').includes(name))).toEqual([]);
     expect(sheets[flake].tables.coats).toHaveLength(3);
   });
 
@@ -34,7 +36,7 @@ describe('the JSON', () => {
       unit: 'date',
       formula: 'quote_date + valid_days',
     });
-    expect(sheets.floor.tables.areas[0]).toEqual({
+    expect(sheets.floor.tables.areas[0]).toMatchObject({
       place: 'bay',
       shape: 'rectangle',
       length: 24,
@@ -110,6 +112,15 @@ describe('the tables', () => {
     expect(text).not.toContain('joint filler');
   });
 
+  it('count pieces in words: 0.97 of filler in 1 cartridge, 12.12 in 1 and a box of 12, 3.44 packs of pigment in 4', () => {
+    const metallic = tableOutput(priced(['metallic']));
+    expect(metallic).toMatch(/Oddenham quick filler +0\.97 pieces +1 +\$32\.00/);
+    expect(metallic).toMatch(/Lanternmoor metal pigment, pewter +3\.44 pieces +4 +\$96\.00/);
+    expect(metallic.slice(0, metallic.indexOf('HOURS'))).not.toMatch(/\d each/);
+    const boxes = tableOutput(priced([flake], { set: { crack_length: 250 } }));
+    expect(boxes).toMatch(/Oddenham quick filler +12\.12 pieces +1 \+ 1 × 12 pieces +\$380\.00/);
+  });
+
   it('say the hours of tasks and visits, the money, and the price last', () => {
     expect(text).toMatch(/Grind +1 +1 +3\.017 h +3\.017 h/);
     expect(text).toMatch(/Visit 2 +2\.641 h/);
@@ -151,6 +162,11 @@ describe('an explanation', () => {
   it('names cells by table, row and column, whichever way they were asked for', () => {
     expect(explained('coats.1.wet_mils')).toBe(explained('coats.base.wet_mils'));
     expect(explained('coats.1.wet_mils')).toContain('coats.base.wet_mils');
+  });
+
+  it('gives the number of a visit as a number, and how many visits there are as visits', () => {
+    expect(explained('tasks.scrape.visit')).toMatch(/value +2\n/);
+    expect(explained('visits')).toMatch(/value +2 visits\n/);
   });
 
   it('says of an entry where its value comes from', () => {

@@ -186,7 +186,9 @@ describe('a price list', () => {
   });
 
   it('is refused with the lines of its faults', () => {
-    const products = demoProducts.replace(',135,15,,,640,0.97', ',cheap,15,,,640,0.97').replace('grit_fine,', 'Grit,');
+    const products = demoProducts
+      .replace('"Tumblewick base, slate",3,,,135', '"Tumblewick base, slate",3,,,cheap')
+      .replace('grit_fine,', 'Grit,');
     const faults = faultsOf([flake], { products });
     expect(faults).toHaveLength(2);
     expect(faults[0]).toMatch(/^products\.csv, line 2, pack_price: “cheap” is not a number/);

@@ -87,6 +87,12 @@ describe.concurrent('the command', () => {
     expect(errors).not.toContain('    at ');
   });
 
+  it('ends with 3 where it prints a price that is not for sale, on a slab of 30 °F', async () => {
+    const { code, out, errors } = await price('--system', 'flake-full-broadcast', '--set', 'slab_temperature=30');
+    expect({ code, errors }).toEqual({ code: 3, errors: '' });
+    expect(out).toMatch(/Full flake · \$[\d,]+ · .* · not for sale: \d stops? above\n$/);
+  });
+
   it('names the systems there are when none is given', async () => {
     const { code, out, errors } = await price();
     expect({ code, out }).toEqual({ code: 2, out: '' });

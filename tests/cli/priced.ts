@@ -15,7 +15,7 @@ export interface GivenInTest {
 export function priceShipped(systems: readonly string[], given: GivenInTest = {}): PriceOutcome {
   const faults = [...templates.faults];
   const found = findSystems(systems, templates.library, faults);
-  if (faults.length > 0) return { kind: 'faults', faults };
+  if (faults.length > 0) return { kind: 'faults', faults, systems: [] };
   const sets = new Map(Object.entries(given.set ?? {}).map(([name, value]) => [name, String(value)]));
   return priceSystems({
     library: templates.library,
