@@ -1,5 +1,5 @@
 import type { HandEntries } from './hand-written-entries.ts';
-import { type HandFloor, inchesPerFoot, known, roundDown, roundUp } from './hand-written-floor.ts';
+import { type HandFloor, inchesPerFoot, known, pitsInBase, roundDown, roundUp } from './hand-written-floor.ts';
 
 const filmConstant = (231 / 144) * 1000;
 const cubicInchesPerGallon = 231;
@@ -13,7 +13,7 @@ type Needs = Map<string, number>;
 export function buyByHand(entries: HandEntries, floor: HandFloor) {
   const needs: Needs = new Map();
   const coats = needCoats(entries, floor, needs);
-  needRepairs(entries, needs);
+  needRepairs(entries, floor, needs);
   for (const extra of Object.values(entries.extras)) need(needs, extra.product, extra.include * extra.pieces);
   let bought = 0;
   for (const [product, amount] of needs) bought += costOfPacks(entries, product, amount);
@@ -27,7 +27,8 @@ function need(needs: Needs, product: string, amount: number): void {
 }
 
 /** Coats, flake and grit; gives the number of coats. */
-function needCoats(entries: HandEntries, { surface }: HandFloor, needs: Needs): number {
+function needCoats(entries: HandEntries, floor: HandFloor, needs: Needs): number {
+  const { surface } = floor;
   const { coats, additions, system, carsPark, resinWaste, heldUp } = entries;
   // Grit goes into this coat, and cars decide about both in the solid system.
   const dosed = system === 'flake' ? 'clear' : 'wear_coat';
@@ -35,7 +36,8 @@ function needCoats(entries: HandEntries, { surface }: HandFloor, needs: Needs): 
   let gallonsDosed = 0;
   for (const [key, coat] of Object.entries(coats)) {
     const include = key === 'wear_coat' ? carsPark : coat.include;
-    const gallons = include * ((surface * wetMils(entries, coat)) / filmConstant / (1 - resinWaste) + heldUp);
+    const covered = surface + (key === 'base' ? pitsInBase(entries, floor) * entries.pitsBaseMore : 0);
+    const gallons = include * ((covered * wetMils(entries, coat)) / filmConstant / (1 - resinWaste) + heldUp);
     need(needs, coat.product, gallons);
     count += include;
     if (key === dosed) gallonsDosed = gallons;
@@ -54,7 +56,7 @@ function wetMils(entries: HandEntries, coat: HandEntries['coats'][string]): numb
   return ((coat.dry + coat.texture) / known(entries.products[coat.product]).solids) * (1 + coat.drink);
 }
 
-function needRepairs(entries: HandEntries, needs: Needs): void {
+function needRepairs(entries: HandEntries, floor: HandFloor, needs: Needs): void {
   const { crackFills, patches, crackLength, jointLength } = entries;
   const fill = (row: HandEntries['crackFills'][string], include: number, length: number): void => {
     const volume = length * inchesPerFoot * row.width * row.depth * row.shape;
@@ -74,7 +76,7 @@ function needRepairs(entries: HandEntries, needs: Needs): void {
   const spalls = known(patches.spalls);
   patch(spalls, spalls.include, entries.spallArea, entries.spallDepth);
   const pits = known(patches.pits);
-  patch(pits, pits.include, entries.pittedArea, pits.depth);
+  patch(pits, pits.include, entries.pittedArea - pitsInBase(entries, floor), pits.depth);
   const skim = known(patches.crack_skim);
   patch(
     skim,

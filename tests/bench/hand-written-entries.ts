@@ -19,7 +19,10 @@ export function handEntriesOf(results: OptionResults, system: HandSystem) {
   };
 }
 
-export type TaskEntry = ReturnType<typeof taskEntry>;
+/** Tasks that more than two people are no quicker at. */
+const byTwo = ['skim_cracks', 'shave_again', 'prime_spots'];
+
+export type TaskEntry = ReturnType<typeof taskEntry> & { readonly most: number };
 
 function shopEntries({ number, code }: EntryReader) {
   return {
@@ -127,8 +130,16 @@ function systemEntries({ number, code }: EntryReader) {
     spallRate: number('spall_rate'),
     spallFactor: number('spall_factor'),
     pitRate: number('pit_rate'),
+    pitsInBase: number('pits_in_base'),
+    pitsBaseMore: number('pits_base_more'),
     skimWidth: number('skim_width'),
     crewExtra: number('crew_extra'),
+    dayStretch: number('day_stretch'),
+    grace: number('grace_hours'),
+    aloneUnder: number('alone_under'),
+    smallFloorTo: number('small_floor_to'),
+    usualFloorFrom: number('usual_floor_from'),
+    smallFloorShare: number('small_floor_share'),
     touchupRate: number('touchup_rate'),
     redoRate: number('redo_rate'),
     discount: number('discount'),
@@ -177,7 +188,12 @@ function rowEntries({ rows }: EntryReader) {
       include: cell.number('include'),
       pieces: cell.number('pieces'),
     })),
-    tasks: rows('tasks', taskEntry),
+    tasks: Object.fromEntries(
+      Object.entries(rows('tasks', taskEntry)).map(([task, entry]) => [
+        task,
+        { ...entry, most: byTwo.includes(task) ? 2 : Number.POSITIVE_INFINITY },
+      ]),
+    ),
     releasedHours: Object.values(rows('trips', (cell) => cell.number('released_hours'))),
   };
 }

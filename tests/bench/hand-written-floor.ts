@@ -19,6 +19,11 @@ export function measureFloor(entries: HandEntries): HandFloor {
   return { area, edge, surface: area + (entries.stemWallLength * entries.stemWallHeight) / inchesPerFoot };
 }
 
+/** Pits that the base fills: a share of the floor, or all there are. */
+export function pitsInBase(entries: HandEntries, { area }: HandFloor): number {
+  return Math.min(entries.pittedArea, entries.pitsInBase * area);
+}
+
 /** More than the error of a few multiplications and less than any real part of a pack or cent. */
 const slack = 1e-14;
 

@@ -1,5 +1,5 @@
 import type { HandEntries, TaskEntry } from './hand-written-entries.ts';
-import { type HandFloor, known, roundUp } from './hand-written-floor.ts';
+import { type HandFloor, known, pitsInBase, roundUp } from './hand-written-floor.ts';
 
 interface Task {
   readonly entry: TaskEntry;
@@ -11,46 +11,69 @@ interface Task {
 export function hoursByHand(entries: HandEntries, floor: HandFloor, grindRate: number) {
   const tasks = [
     ...preparationTasks(entries, floor, grindRate),
-    ...repairTasks(entries),
+    ...repairTasks(entries, floor),
     ...systemTasks(entries, floor),
   ];
-  const { worked, clock, used } = byVisit(tasks, entries.releasedHours.length);
-  const { dayLength, shopTime, driveTime, halfDay } = entries;
-  const crew = entries.usualCrew + entries.crewExtra;
-  const onSiteDay = dayLength - shopTime - 2 * driveTime;
+  const crews = entries.releasedHours.map((_, at) => crewOf(entries, floor, at));
+  const { worked, clock, used } = byVisit(tasks, crews);
+  const { dayLength, halfDay, grace } = entries;
+  const share = fixedShare(entries, floor);
+  const awayADay = entries.shopTime * share + 2 * entries.driveTime;
+  const onSiteDay = dayLength + entries.dayStretch - awayADay;
   const total = { person_hours: 0, paid_hours: 0, crew_days: 0, visits: 0, roundTrips: 0 };
   for (const [at, released] of entries.releasedHours.entries()) {
-    if (!used[at]) continue;
+    const crew = crews[at];
+    if (!used[at] || crew === undefined) continue;
     const setUp = at === 0 ? entries.setUpFirst : entries.setUpFirst * entries.setUpShareLater;
-    const fixed = setUp + entries.loadOut;
+    const fixed = share * (setUp + entries.loadOut);
     const work = (worked[at] ?? 0) + crew * fixed;
     const site = (clock[at] ?? 0) + fixed;
-    const days = Math.max(1, roundUp(site / onSiteDay));
-    const away = days * (shopTime + 2 * driveTime);
+    const days = Math.max(1, roundUp(site / (onSiteDay + grace)));
+    const away = days * awayADay;
     total.person_hours += work;
     total.paid_hours += Math.max(work, crew * (site - released)) + crew * away;
-    total.crew_days += roundUp((site + away) / dayLength / halfDay) * halfDay;
+    total.crew_days += Math.max(1, roundUp((site + away - grace) / dayLength / halfDay)) * halfDay;
     total.visits += 1;
     total.roundTrips += days;
   }
   return total;
 }
 
+/** One person does the later visits of a small floor. */
+function crewOf(entries: HandEntries, { area }: HandFloor, visit: number): number {
+  const crew = entries.usualCrew + entries.crewExtra;
+  return visit > 0 && area < entries.aloneUnder ? Math.min(1, crew) : crew;
+}
+
+/** What setting up and loading take, of the usual: less on a small floor. */
+function fixedShare({ smallFloorTo, usualFloorFrom, smallFloorShare }: HandEntries, { area }: HandFloor): number {
+  if (area >= usualFloorFrom) return 1;
+  if (area <= smallFloorTo) return smallFloorShare;
+  return smallFloorShare + ((1 - smallFloorShare) * (area - smallFloorTo)) / (usualFloorFrom - smallFloorTo);
+}
+
 /** Hours worked and hours on the clock of each visit, and whether there is anything to do in it. */
-function byVisit(tasks: readonly Task[], visits: number) {
+function byVisit(tasks: readonly Task[], crews: readonly number[]) {
+  const visits = crews.length;
   const worked = new Array<number>(visits).fill(0);
   const clock = new Array<number>(visits).fill(0);
   const used = new Array<boolean>(visits).fill(false);
   let lead = 0;
   let side = 0;
   let visitAbove = 0;
+  let leadPeople = 0;
   for (const { entry, include, hours } of tasks) {
     const at = entry.visit - 1;
-    const elapsed = hours / entry.people;
+    const crew = known(crews[at]);
+    const people = peopleAt(entry, crew);
+    const elapsed = hours / people;
     const before = Math.max(lead, side);
-    const joined = entry.beside === 'above' && entry.visit === visitAbove;
+    const joined = entry.beside === 'above' && entry.visit === visitAbove && crew > leadPeople;
     side = joined ? side + elapsed : 0;
-    if (!joined) lead = elapsed;
+    if (!joined) {
+      lead = elapsed;
+      leadPeople = people;
+    }
     const added = joined ? Math.max(lead, side) - before : elapsed;
     worked[at] = (worked[at] ?? 0) + hours;
     clock[at] = (clock[at] ?? 0) + added + include * entry.wait;
@@ -58,6 +81,11 @@ function byVisit(tasks: readonly Task[], visits: number) {
     visitAbove = entry.visit;
   }
   return { worked, clock, used };
+}
+
+/** Where a formula says how many, it is the crew of the visit; two at most at skims and the like. */
+function peopleAt({ people, most }: TaskEntry, crew: number): number {
+  return Number.isNaN(people) ? Math.min(most, crew) : people;
 }
 
 function task(entry: TaskEntry, quantity: number, rate: number, include: number, factor: number): Task {
@@ -77,8 +105,9 @@ function preparationTasks(entries: HandEntries, floor: HandFloor, grindRate: num
   ];
 }
 
-function repairTasks(entries: HandEntries): Task[] {
-  const { crackLength, jointLength, jointTreatment, spallCount, pittedArea } = entries;
+function repairTasks(entries: HandEntries, floor: HandFloor): Task[] {
+  const { crackLength, jointLength, jointTreatment, spallCount } = entries;
+  const pits = entries.pittedArea - pitsInBase(entries, floor);
   const skimmed = entries.repairFinish === 'skimmed' ? 1 : 0;
   const row = (key: string, quantity: number, rate: number, include?: number, factor?: number): Task => {
     const entry = known(entries.tasks[key]);
@@ -89,7 +118,7 @@ function repairTasks(entries: HandEntries): Task[] {
     row('shave_cracks', crackLength, entries.shaveRate),
     row('fill_joints', jointLength, entries.jointRate, jointTreatment === 'fill_flush' ? 1 : 0),
     row('patch_spalls', spallCount, entries.spallRate, spallCount > 0 ? 1 : 0, entries.spallFactor),
-    row('skim_pits', pittedArea, entries.pitRate, pittedArea > 0 ? 1 : 0),
+    row('skim_pits', pits, entries.pitRate, pits > 0 ? 1 : 0),
     row('skim_cracks', crackLength, entries.skimRate, skimmed),
     row('shave_again', crackLength, entries.secondShaveRate, skimmed),
     row('prime_spots', crackLength, entries.primeRate, skimmed),

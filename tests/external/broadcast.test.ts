@@ -12,7 +12,7 @@ const staying = 0.75;
 const poundsPerCubicInch = (2.65 * 62.43) / 12 ** 3;
 const squareYard = 9;
 
-function overlay() {
+function overlay(products: Readonly<Record<string, number>> = {}) {
   const wetCoverage = (poundsPerYard: number): number => squareYard / (poundsPerYard / binderDensity);
   const coat = (name: string, pounds: number) => ({
     coat: name,
@@ -28,6 +28,7 @@ function overlay() {
   // 30 x 30 ft: 100 square yards.
   return priced('flake-full-broadcast', {
     set: { resin_waste: 0, held_up: 0, 'areas.bay.length': 30, 'areas.bay.width': 30 },
+    products,
     rows: {
       coats: [coat('first', 2), coat('second', 4)],
       broadcast: [layer('first', 10), layer('second', 14)],
@@ -54,6 +55,20 @@ describe('the overlay of NCHRP Synthesis 423 on 100 square yards', () => {
     const gallons = floor.number('coats.1.gallons') + floor.number('coats.2.gallons');
     expect(gallons * binderDensity).toBeCloseTo(600, 9);
     expect(floor.number('buy_volume.base_neutral.need')).toBeCloseTo(gallons, 9);
+  });
+
+  it('weighs 600 lb on the scales too, batch by batch, both parts at 9.1 lb/gal', () => {
+    const floor = overlay({
+      'base_neutral.density_confirmed': 1,
+      'base_neutral.density_a': binderDensity,
+      'base_neutral.density_b': binderDensity,
+    });
+    const pounds = ['1', '2'].map((coat) => {
+      const column = (name: string): number => floor.number(`coats.${coat}.${name}`);
+      return column('batches') * (column('weight_a') + column('weight_b'));
+    });
+    expect(pounds[0]).toBeCloseTo(200, 9);
+    expect(pounds[1]).toBeCloseTo(400, 9);
   });
 
   it('balances: with 75 % staying, resin is 25 % of the overlay, which is 0.2626 in thick, the printed 1/4 in', () => {

@@ -47,6 +47,18 @@ describe('a one-car garage of 240 ft2', () => {
   });
 });
 
+describe('a one-car garage beside a two-car one', () => {
+  it('in full flake costs 1.25 to 1.5 times as much a square foot', () => {
+    const at = (length: number, width: number): number =>
+      priced(flake, {
+        set: { finance_share: 0, 'areas.bay.length': length, 'areas.bay.width': width },
+      }).number('price_per_sqft');
+    const ratio = at(20, 12) / at(24, 22);
+    expect(ratio).toBeGreaterThanOrEqual(1.25);
+    expect(ratio).toBeLessThanOrEqual(1.5);
+  });
+});
+
 describe('patching mix of a resin and a hardener in equal parts', () => {
   const equalParts = [...shippedStack(flake).products.values()].filter(
     ({ kind, fields }) => kind === 'patch_resin' && fields.mix_a === fields.mix_b,

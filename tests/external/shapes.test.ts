@@ -50,6 +50,43 @@ describe('areas of the floor sheet', () => {
     expect(edge).toBeCloseTo(Math.PI * 7.5, 9);
   });
 
+  it('a bow of radius 10 ft that goes out 3 ft holds 29.54988 ft² (circular segment)', () => {
+    // Its straight side: a chord 7 ft from the middle of the circle.
+    const { area, edge } = measured({ shape: 'segment', length: 2 * Math.sqrt(10 ** 2 - 7 ** 2), width: 3 });
+    expect(area).toBeCloseTo(29.54988, 5);
+    // The arc is 10 ft × 2 × 45.5730° = 15.907977 ft, the chord 14.282857 ft.
+    expect(edge).toBeCloseTo(30.190834, 5);
+  });
+
+  it('a bow as deep as its half width is half a round area, a deeper one more, and all but its corner a round one', () => {
+    expect(measured({ shape: 'segment', length: 7.5, width: 3.75 }).area).toBeCloseTo(44.17865 / 2, 5);
+    // The rest of the circle of radius 10 ft: 314.15927 - 29.54988.
+    const rest = measured({ shape: 'segment', length: 2 * Math.sqrt(10 ** 2 - 7 ** 2), width: 17 });
+    expect(rest.area).toBeCloseTo(284.60939, 4);
+    expect(measured({ shape: 'segment', length: 0.0001, width: 7.5 }).area).toBeCloseTo(44.17865, 3);
+  });
+
+  it('a bow without a height is stopped, and no number of it fails', () => {
+    for (const width of [0, 3])
+      for (const length of [0, 14]) {
+        const bow = { place: 'bow', shape: 'segment', length, width };
+        const floor = quicklyPriced(system, { rows: { areas: [{ place: 'bay', length: 24, width: 22 }, bow] } });
+        expect(floor.number('floor_area')).toBeGreaterThanOrEqual(528);
+        expect(floor.value('areas.2.bow_given')).toBe(length > 0 && width > 0);
+      }
+  });
+
+  it('a bay of 24 × 22 ft with a bow on its 10 ft window has one edge round both', () => {
+    const areas = [
+      { place: 'bay', length: 24, width: 22, joined: 10 },
+      { place: 'bow', shape: 'segment', length: 10, width: 2, joined: 10 },
+    ];
+    const floor = quicklyPriced(system, { rows: { areas } });
+    // Radius 7.25 ft, half angle 43.60282°: the arc is 11.034685 ft, the segment 13.750733 ft².
+    expect(floor.number('edge_length')).toBeCloseTo(92 - 10 + 11.034685, 5);
+    expect(floor.number('floor_area')).toBeCloseTo(528 + 13.750733, 5);
+  });
+
   it('five corners hold 387.5625 ft² and 77.0018 ft of edge (shoelace)', () => {
     const { area, edge } = measured({ shape: 'corners' }, [
       [0, 0],
@@ -64,6 +101,18 @@ describe('areas of the floor sheet', () => {
 
   it('what is left out is taken from the area, not from the edge', () => {
     expect(measured({ shape: 'rectangle', length: 24, width: 22, left_out: 28 })).toEqual({ area: 500, edge: 92 });
+  });
+
+  it('less is left out than there is: 30 ft² of 24 is stopped, and the floor is not less than nothing', () => {
+    const rows = {
+      areas: [
+        { place: 'bay', length: 24, width: 22 },
+        { place: 'nook', length: 6, width: 4, left_out: 30 },
+      ],
+    };
+    const floor = quicklyPriced(system, { rows });
+    expect(floor.number('floor_area')).toBe(528);
+    expect([1, 2].map((row) => floor.value(`areas.${row}.left_out_fits`))).toEqual([true, false]);
   });
 
   it('agree with d3-polygon on random simple polygons, drawn either way round', () => {

@@ -1,6 +1,7 @@
 import { openWorkbook } from '../../src/engine/workbook.ts';
 import type { CellValue } from '../../src/formula/cells.ts';
 import { closuresOf } from '../../src/formula/closures.ts';
+import { saidTexts } from '../../src/quote/said-texts.ts';
 import { type ToldCheck, toldChecks } from '../../src/quote/told-checks.ts';
 import type { CompiledStack } from '../../src/template/compiled-stack.ts';
 import type { GivenValue, ProductRow, StackEntries } from '../../src/template/entries.ts';
@@ -31,6 +32,8 @@ export interface PricedFloor {
   /** A number; throws for a failed one. */
   number(name: string): number;
   check(name: string): ToldCheck;
+  /** What the customer, or on the day the crew, is told in a line; undefined while it is not told. */
+  said(name: string): string | undefined;
   readonly option: OptionPlan;
 }
 
@@ -104,7 +107,12 @@ function reading(system: string, option: OptionPlan, values: readonly CellValue[
   const check = (name: string): ToldCheck =>
     toldChecks({ stack, option, read: (cell) => values[cell] ?? missing(name) }).find((told) => told.name === name) ??
     missing(name);
-  return { value, number, check, option };
+  const said = (name: string): string | undefined => {
+    const results = { stack, option, read: (cell: number) => values[cell] ?? missing(name) };
+    const texts = (['allowances', 'terms', 'comparison', 'day'] as const).flatMap((use) => saidTexts(results, use));
+    return texts.find((text) => text.name === name)?.text;
+  };
+  return { value, number, check, said, option };
 }
 
 function cellNamed({ plan, rows }: OptionPlan, name: string): number {

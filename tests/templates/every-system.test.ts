@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { CellPlace } from '../../src/formula/cells.ts';
+import { failureWords } from '../../src/cli/failure-words.ts';
+import type { CellPlace, CellValue } from '../../src/formula/cells.ts';
 import { resultLines } from '../../src/template/result-lines.ts';
 import { type Given, type PricedFloor, priced, shippedStack, shippedSystems } from '../helpers/priced-floor.ts';
 
-/** Floors from the smallest to a hall, with what a house call finds on them. */
+/** Floors from the smallest to a warehouse, with what a house call finds on them. */
 const floors: Readonly<Record<string, Given>> = {
   'a square foot': floorOf(1, 1, { crack_length: 0, joint_length: 0 }),
   'a one-car garage, 240 ft2': floorOf(20, 12, {}),
@@ -12,14 +13,19 @@ const floors: Readonly<Record<string, Given>> = {
     joint_length: 46,
     joint_treatment: 'fill_flush',
   }),
-  'a basement of 1,150 ft2 with wet signs': floorOf(46, 25, {
-    grade: 'below_grade',
-    moisture_signs: 'wet',
-    cars_park: 0,
-    joint_length: 0,
+  'a basement of 1,150 ft2 with 13 steps, a drain and wet signs': {
+    ...floorOf(46, 25, { grade: 'below_grade', moisture_signs: 'wet', cars_park: 0, joint_length: 0 }),
+    rows: {
+      steps: [{ risers: 13, riser_height: 7.5, treads: 12, tread_depth: 10.5, width: 3.5 }],
+      obstacles: [{ what: 'drain', around: 3, footprint: 0.5 }],
+    },
+  },
+  'a shop of 2,400 ft2 with peeling paint': floorOf(60, 40, {
+    old_surface: 'peeling_coating',
+    spall_count: 12,
+    spall_area: 8,
   }),
-  '2,400 ft2 of peeling paint': floorOf(60, 40, { old_surface: 'peeling_coating', spall_count: 12, spall_area: 8 }),
-  'a hall of 12,000 ft2': floorOf(120, 100, { joint_length: 1100, joint_treatment: 'fill_after' }),
+  'a warehouse of 12,000 ft2': floorOf(120, 100, { joint_length: 1100, joint_treatment: 'fill_after' }),
 };
 
 /** What is left of the price may be less than nothing, and so may a temperature or the logarithm in the dew point. */
@@ -46,7 +52,7 @@ function floorOf(length: number, width: number, set: Readonly<Record<string, num
 
 interface WorkedOut {
   readonly name: string;
-  readonly value: unknown;
+  readonly value: CellValue;
   readonly signed: boolean;
 }
 
@@ -63,6 +69,17 @@ function workedOut(floor: PricedFloor): WorkedOut[] {
 function nameOf(place: CellPlace, rows: PricedFloor['option']['rows']): string {
   if (place.kind === 'line') return place.name;
   return `${place.table}.${rows.get(place.table)?.[place.row]?.id}.${place.column}`;
+}
+
+/** Why a number failed, in the words that are shown. */
+function whyItFailed(system: string, { option, value }: PricedFloor, failed: CellValue): string {
+  const read = (cell: number): CellValue => {
+    const place = option.plan.cells[cell]?.place;
+    if (place === undefined) throw new Error(`There is no cell ${cell}`);
+    return value(nameOf(place, option.rows));
+  };
+  if (typeof failed !== 'object') return '';
+  return failureWords({ stack: shippedStack(system).stack, option, read }, failed);
 }
 
 function comparedLines(system: string): string[] {
@@ -113,16 +130,30 @@ describe.each(shippedSystems)('%s', (system) => {
       expect(floor.check(stop).verdict, stop).toBe('holds');
   });
 
-  it('on a basement with wet signs is stopped until there is a moisture test', () => {
-    const floor = priced(system, floors['a basement of 1,150 ft2 with wet signs']);
-    expect(floor.check('no_wet_basement')).toMatchObject({ verdict: 'fails', severity: 'stop' });
+  it('on a basement with wet signs is stopped until there is a moisture test or a barrier among its coats', () => {
+    const floor = priced(system, floors['a basement of 1,150 ft2 with 13 steps, a drain and wet signs']);
+    const verdict = system === 'flake-over-moisture-barrier' ? 'holds' : 'fails';
+    expect(floor.check('no_wet_basement')).toMatchObject({ verdict, severity: 'stop' });
+  });
+
+  it('on a floor without an area is stopped with no way round, and what cannot be worked out says why', () => {
+    const floor = priced(system, floorOf(0, 22, {}));
+    expect(floor.check('floor_measured')).toMatchObject({ verdict: 'fails', severity: 'stop', absolute: true });
+    expect(floor.check('floor_measured').says).toContain('no area yet');
+    const failed = workedOut(floor).filter(({ value }) => typeof value !== 'string' && !Number.isFinite(value));
+    expect(failed.map(({ name }) => name)).toContain('price_per_sqft');
+    for (const { name, value } of failed)
+      expect(typeof value === 'object' ? whyItFailed(system, floor, value) : '', name).toMatch(/floor_area is 0/);
   });
 
   it('says the same things to the customer as the other systems, in the same order', () => {
     const care = [
-      ...['walk_hours', 'drive_hours', 'recoat_years', 'best_for', 'you_give_up', 'your_cracks', 'shows_dirt'],
-      ...['wet_grip', 'dropped_screw', 'sweeping', 'sun', 'spot_repair'],
+      ...['work_days', 'recoat_today', 'included_work', 'walk_hours', 'furnish_hours', 'drive_hours', 'recoat_years'],
+      ...['warranty_years', 'warranty_excludes', 'best_for', 'you_give_up', 'your_cracks', 'shows_dirt', 'wet_grip'],
+      ...['dropped_screw', 'sweeping', 'sun', 'scratches', 'spot_repair', 'colours'],
     ];
-    expect(comparedLines(system)).toEqual(care);
+    // A floor without its wear coat says so: solid colour has that line more.
+    const compared = comparedLines(system).filter((name) => name !== 'utility_grade');
+    expect(compared).toEqual(care);
   });
 });

@@ -36,7 +36,7 @@ writeFileSync(
       ...['preparation', 'repairs', 'coats'].map((use) => ({ use })),
       { rowsFor: 'coats', rows: [coat] },
       { rowsFor: 'tasks', rows: tasks },
-      ...['buying', 'hours', 'money'].map((use) => ({ use })),
+      ...['buying', 'extras', 'cautions', 'hours', 'money'].map((use) => ({ use })),
     ],
   }),
 );

@@ -1,5 +1,6 @@
 import type { PlannedVisit } from './clock-hours.ts';
 import { grinderFor } from './clock-hours.ts';
+import { extraWork } from './extra-work.ts';
 import { measured, type SystemId } from './material-needs.ts';
 import { numberIn, type PrintedQuote } from './printed-quote.ts';
 import { cents, wholeUp } from './products.ts';
@@ -82,8 +83,9 @@ interface JobCosts {
 }
 
 function jobCosts(system: SystemId, quote: PrintedQuote, bought: Bought, visits: readonly PlannedVisit[]): JobCosts {
-  const { area } = measured(quote);
-  const paid = sum(visits, 'paid');
+  const { area, edge } = measured(quote);
+  const extra = extraWork(quote, edge);
+  const paid = sum(visits, 'paid') + extra.testHoursPaid;
   const trip = 2 * quote.entry('miles_one_way') * quote.entry('truck_rate') + quote.entry('tolls_and_parking');
   const onPurchases = quote.choice('tax_mode') === 'on_purchases' ? quote.entry('sales_tax_rate') : 0;
   const machine = numberIn(quote.row('machine_sets', 'machine', grinderFor(quote)), 'set_day_cost');
@@ -94,10 +96,11 @@ function jobCosts(system: SystemId, quote: PrintedQuote, bought: Bought, visits:
       quote.entry('consumables_job') +
       area * quote.entry('consumables_area') +
       bought.coats * quote.entry('consumables_coat') +
-      diamonds(system, quote),
+      diamonds(system, quote) +
+      extra.consumables,
     labour_cost: paid * quote.entry('labour_rate'),
-    equipment_cost: sum(visits, 'daysCharged') * (quote.entry('equipment_day') + machine),
-    travel_cost: sum(visits, 'days') * trip,
+    equipment_cost: sum(visits, 'daysCharged') * (quote.entry('equipment_day') + machine) + extra.equipment,
+    travel_cost: (sum(visits, 'days') + extra.testTrips) * trip,
   };
   const direct = Object.values(five).reduce((total, cost) => total + cost, 0);
   const callback = quote.entry('callback_hours') * quote.entry('labour_rate') + trip + quote.entry('callback_other');

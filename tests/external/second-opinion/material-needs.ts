@@ -1,3 +1,5 @@
+import { coveFill, extraWork } from './extra-work.ts';
+import { builtOn } from './floor-measure.ts';
 import { codeIn, numberIn, type PrintedQuote } from './printed-quote.ts';
 import type { Product } from './products.ts';
 
@@ -23,7 +25,7 @@ export interface Measured {
   readonly surface: number;
 }
 
-/** Area and edge from the rows of the floor; stem walls by their height. */
+/** Area and edge from the rows of the floor; stem walls by their height, steps and curbs by what they show. */
 export function measured(quote: PrintedQuote): Measured {
   let [area, edge] = [0, 0];
   for (const row of quote.rows('areas')) {
@@ -32,7 +34,17 @@ export function measured(quote: PrintedQuote): Measured {
     area += known ? numberIn(row, 'known_area') : length * width;
     edge += (known ? numberIn(row, 'known_edge') : length + width + length + width) - numberIn(row, 'joined');
   }
-  return { area, edge, surface: area + (quote.entry('stem_wall_length') * quote.entry('stem_wall_height')) / 12 };
+  const { lip, leftOut, around, stepArea, curbArea } = builtOn(quote);
+  area = Math.max(0, area + lip - leftOut);
+  const walls = (quote.entry('stem_wall_length') * quote.entry('stem_wall_height')) / 12;
+  return { area, edge: edge + around, surface: area + walls + stepArea + curbArea };
+}
+
+/** Under full flake the base fills pits on the first tenth of the floor and takes a fifth more there; the rest is skimmed. */
+export function pitsOf(system: SystemId, quote: PrintedQuote): { readonly skimmed: number; readonly baseMore: number } {
+  const pits = quote.entry('pitted_area');
+  const inBase = system === 'flake-full-broadcast' ? Math.min(pits, measured(quote).area / 10) : 0;
+  return { skimmed: pits - inBase, baseMore: inBase / 5 };
 }
 
 /** Whether a coat or addition is in the job: only what the system leaves to the floor or to a switch is asked. */
@@ -61,6 +73,12 @@ export function materialNeeds(system: SystemId, quote: PrintedQuote, products: R
   for (const [product, amount] of patches(system, quote)) add(product, amount);
   for (const row of quote.rows('extras'))
     add(codeIn(row, 'product'), numberIn(row, 'include') * numberIn(row, 'pieces'));
+  // A second colour takes its share of the second coat, and a pack of pigment does for so many gallons.
+  for (const row of quote.rows('tints')) {
+    const accent = (gallons.get('second_colour') ?? 0) * quote.entry('accent_share');
+    const product = codeIn(row, 'product');
+    add(product, (numberIn(row, 'include') * accent) / Number(products.get(product)?.treats_gallons));
+  }
   const coats = [...gallons.values()].filter((amount) => amount > 0).length;
   return { byProduct, coats };
 }
@@ -77,10 +95,11 @@ function coatGallons(
       if (!isIncluded(system, 'coats', code, quote)) return [code, 0];
       const soaked = 1 + numberIn(row, 'drink');
       const solids = Number(products.get(codeIn(row, 'product'))?.solids);
+      const covered = surface + (code === 'base' ? pitsOf(system, quote).baseMore : 0);
       const net = {
-        coverage: surface / numberIn(row, 'coverage_typed'),
-        wet: (surface * numberIn(row, 'wet_typed') * soaked) / filmConstant,
-        dry: (surface * (numberIn(row, 'dry_typed') + numberIn(row, 'texture')) * soaked) / solids / filmConstant,
+        coverage: covered / numberIn(row, 'coverage_typed'),
+        wet: (covered * numberIn(row, 'wet_typed') * soaked) / filmConstant,
+        dry: (covered * (numberIn(row, 'dry_typed') + numberIn(row, 'texture')) * soaked) / solids / filmConstant,
       }[codeIn(row, 'film_by')];
       if (net === undefined) throw new Error(`${code} has no film`);
       return [code, net / (1 - quote.entry('resin_waste')) + quote.entry('held_up')];
@@ -88,15 +107,20 @@ function coatGallons(
   );
 }
 
-/** Cartridges: cracks always, joints unless they are left open. */
+/** Cartridges: cracks of each width, twice over where a crack through the slab is doubled; joints unless they are left open. */
 function fillers(quote: PrintedQuote, products: ReadonlyMap<string, Product>): [string, number][] {
+  const doubled = quote.choice('through_treatment') === 'double' ? 2 : 1;
   const runs = [
     ['cracks', quote.entry('crack_length')],
+    ['wide_cracks', quote.entry('wide_crack_length')],
+    ['through_cracks', quote.entry('through_crack_length') * doubled],
     ['joints', quote.choice('joint_treatment') === 'leave_open' ? 0 : quote.entry('joint_length')],
   ] as const;
   return runs.map(([fill, feet]) => {
     const row = quote.row('crack_fills', 'fill', fill);
-    const section = numberIn(row, 'fill_width') * numberIn(row, 'fill_depth') * numberIn(row, 'fill_shape');
+    const share = { by_share: numberIn(row, 'fill_shape'), vee: 0.5, square: 1 }[codeIn(row, 'chase')];
+    if (share === undefined) throw new Error(`${fill} has no chase`);
+    const section = numberIn(row, 'fill_width') * numberIn(row, 'fill_depth') * share;
     const cubicInches = feet * 12 * section * (1 + quote.entry('crack_waste'));
     const product = codeIn(row, 'product');
     return [product, cubicInches / Number(products.get(product)?.cartridge_volume)];
@@ -105,16 +129,22 @@ function fillers(quote: PrintedQuote, products: ReadonlyMap<string, Product>): [
 
 /** Resin fills the hole; the loose thickener, a share of the mixed resin, sinks into it. Under solid colour every crack is skimmed too. */
 function patches(system: SystemId, quote: PrintedQuote): [string, number][] {
-  const skim = system === 'solid-colour' ? (quote.entry('crack_length') * quote.entry('skim_width')) / 12 : 0;
+  const cracks = ['crack_length', 'wide_crack_length', 'through_crack_length', 'hairline_length'];
+  const seen = cracks.reduce((sum, line) => sum + quote.entry(line), 0);
+  const skim = system === 'solid-colour' ? (seen * quote.entry('skim_width')) / 12 : 0;
   const places = [
     ['spalls', quote.entry('spall_area'), quote.entry('spall_depth')],
-    ['pits', quote.entry('pitted_area'), 1 / 16],
+    ['pits', pitsOf(system, quote).skimmed, 1 / 16],
     ['crack_skim', skim, 1 / 32],
   ] as const;
-  return places.flatMap(([patch, area, depth]): [string, number][] => {
+  const fills: [string, number][] = places.map(([patch, area, depth]) => [
+    patch,
+    area * squareInchesPerSquareFoot * depth,
+  ]);
+  fills.push(['cove', coveFill(extraWork(quote, measured(quote).edge).coveFeet, quote.entry('cove_radius'))]);
+  return fills.flatMap(([patch, cubicInches]): [string, number][] => {
     const row = quote.row('repairs', 'patch', patch);
-    const mixed =
-      ((area * squareInchesPerSquareFoot * depth) / cubicInchesPerGallon) * (1 + quote.entry('patch_waste'));
+    const mixed = (cubicInches / cubicInchesPerGallon) * (1 + quote.entry('patch_waste'));
     const share = numberIn(row, 'thickener_share');
     return [
       [codeIn(row, 'resin'), mixed],
