@@ -64,7 +64,8 @@ export function readTyped(text: string, unit: Unit, options: TypedOptions = {}):
   }
   const read = readNumber(number, unit, length);
   if (read.kind === 'fault') return read;
-  const value = isPercent(suffix, unit, options) ? read.amount.value / 100 : read.amount.value;
+  // Arithmetic may end at a 0 with a minus; nobody typed that.
+  const value = (isPercent(suffix, unit, options) ? read.amount.value / 100 : read.amount.value) + 0;
   const echo = echoOf(number, read.amount, value, unit);
   return echo === undefined ? { kind: 'number', value } : { kind: 'number', value, echo };
 }
