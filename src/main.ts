@@ -33,11 +33,17 @@ async function start(): Promise<void> {
   const { kinds, fields } = productFieldsOf(composeSheet(priceListFile, new Map()).sheet, () => undefined);
   const { products: priceList } = readProducts(csv, [...fields.values()], kinds.keys());
   const kept = opened.kind === 'open' ? { store: opened.store } : { unkept: opened.reason };
-  const desk = new QuoteDesk({ sheets, rawSheets, priceList, ...kept });
+  const desk = new QuoteDesk({ sheets, rawSheets, priceList, later: whenIdle, ...kept });
   await showDemoOnce(desk);
   const shell = new AppShell();
   shell.desk = desk;
   document.body.replaceChildren(shell);
+}
+
+/** One piece of work at a time, between frames; within a second even where the page never rests. */
+function whenIdle(work: () => void): void {
+  if ('requestIdleCallback' in window) requestIdleCallback(work, { timeout: 1000 });
+  else setTimeout(work, 100);
 }
 
 /** The invented quote is made on the first visit only: once removed it stays away. */

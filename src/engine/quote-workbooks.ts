@@ -5,6 +5,7 @@ import { givenValue, stackEntriesOf } from '../quote/stack-entries.ts';
 import type { CompiledStack } from '../template/compiled-stack.ts';
 import { type OptionPlan, planOption } from '../template/plan.ts';
 import type { SheetFault } from '../template/sheet-fault.ts';
+import { comingWorkbook, type Later } from './coming-workbook.ts';
 import { openWorkbook, type Workbook } from './workbook.ts';
 
 /** What an edit did to the numbers of one option. */
@@ -31,10 +32,13 @@ interface OpenOption {
 /** The workbooks of a quote, one an option, following its edits: a value edit sets one cell, any other rebuilds. */
 export class QuoteWorkbooks {
   private readonly stackOf: StackFinder;
+  private readonly later: Later | undefined;
   private open = new Map<string, OpenOption>();
 
-  constructor(stackOf: StackFinder) {
+  /** With `later`, what is laid out anew is first worked out without the engine, which is opened then. */
+  constructor(stackOf: StackFinder, later?: Later) {
     this.stackOf = stackOf;
+    this.later = later;
   }
 
   /** Lays out and works out a whole quote. On a refusal nothing changes. */
@@ -79,6 +83,10 @@ export class QuoteWorkbooks {
     this.open.clear();
   }
 
+  private workbookOf({ plan, graph }: OptionPlan): Workbook {
+    return this.later === undefined ? openWorkbook(plan) : comingWorkbook(plan, graph, this.later);
+  }
+
   private rebuild(quote: QuoteDocument, touched: (option: string) => boolean): FollowResult {
     const products = new Map(quote.products.map((product) => [product.product, product]));
     const next = new Map<string, OpenOption>();
@@ -97,7 +105,7 @@ export class QuoteWorkbooks {
     });
     if (faults.length > 0) return { kind: 'refused', faults };
     const order = quote.options.map((option) => option.id);
-    for (const one of planned) next.set(one.option.id, { ...one, workbook: openWorkbook(one.planned.plan) });
+    for (const one of planned) next.set(one.option.id, { ...one, workbook: this.workbookOf(one.planned) });
     for (const [id, { workbook }] of this.open) if (next.get(id)?.workbook !== workbook) workbook.close();
     this.open = new Map(
       order.flatMap((id) => {

@@ -26,11 +26,15 @@ export type NewQuoteResult =
   | { readonly kind: 'quote'; readonly quote: QuoteDocument }
   | { readonly kind: 'refused'; readonly faults: readonly SheetFault[] };
 
-/** Makes a quote from templates, pinning their versions and the price-list rows that they and their questions name. */
+/**
+ * Makes a quote from templates, pinning their versions and the price-list rows that they and their questions name. Stacks
+ * compiled in `stacks` before are not compiled again.
+ */
 export function makeQuote(
   wanted: NewQuote,
   store: SheetStore,
   priceList: ReadonlyMap<string, ProductRow>,
+  stacks: QuoteStacks = new QuoteStacks(store),
 ): NewQuoteResult {
   const faults: SheetFault[] = [];
   const hash = (layer: 'pricelist' | 'shop' | 'floor' | 'system' | 'part', id: string): string => {
@@ -69,15 +73,14 @@ export function makeQuote(
     options,
   };
   if (faults.length > 0) return { kind: 'refused', faults };
-  return withProducts(quote, store, priceList);
+  return withProducts(quote, stacks, priceList);
 }
 
 function withProducts(
   quote: QuoteDocument,
-  store: SheetStore,
+  stacks: QuoteStacks,
   priceList: ReadonlyMap<string, ProductRow>,
 ): NewQuoteResult {
-  const stacks = new QuoteStacks(store);
   const faults: SheetFault[] = [];
   const named = new Map<string, ProductRow>();
   for (const option of quote.options) {

@@ -1,3 +1,4 @@
+import type { Later } from '../engine/coming-workbook.ts';
 import { QuoteWorkbooks } from '../engine/quote-workbooks.ts';
 import { canonicalJson } from '../quote/canonical-json.ts';
 import { makeQuote, type NewQuote } from '../quote/new-quote.ts';
@@ -21,6 +22,8 @@ export interface DeskParts {
   /** Undefined where the browser keeps nothing; `unkept` says why. */
   readonly store?: QuoteStore;
   readonly unkept?: string;
+  /** When the engine may be opened after the first numbers stand; left out, it is opened for them. */
+  readonly later?: Later;
 }
 
 export interface OpenQuote {
@@ -95,7 +98,7 @@ export class QuoteDesk {
 
   /** Makes a quote from templates and keeps it. */
   async make(wanted: NewQuote, at: string, demo = false): Promise<QuoteDocument | DeskFault> {
-    const made = makeQuote(wanted, this.parts.sheets, this.priceList);
+    const made = makeQuote(wanted, this.parts.sheets, this.priceList, this.stacks);
     if (made.kind === 'refused') return fault(made.faults);
     const { store } = this.parts;
     const { quote } = made;
@@ -153,7 +156,8 @@ export class QuoteDesk {
   ): { readonly option: QuoteOption; readonly products: readonly ProductRow[] } | DeskFault {
     const [shop = ''] = this.parts.sheets.library.shops.keys();
     const [floor = ''] = this.parts.sheets.library.floors.keys();
-    const made = makeQuote({ id, title: '', shop, floor, systems: [system] }, this.parts.sheets, this.priceList);
+    const wanted = { id, title: '', shop, floor, systems: [system] };
+    const made = makeQuote(wanted, this.parts.sheets, this.priceList, this.stacks);
     if (made.kind === 'refused') return fault(made.faults);
     const [option] = made.quote.options;
     return option === undefined
@@ -183,7 +187,7 @@ export class QuoteDesk {
     this.made = undefined;
     if (made !== undefined && canonicalJson(made.quote) === canonicalJson(quote)) return made.workbooks;
     made?.workbooks.close();
-    const workbooks = new QuoteWorkbooks((whole, option) => this.stacks.of(whole, option).stack);
+    const workbooks = new QuoteWorkbooks((whole, option) => this.stacks.of(whole, option).stack, this.parts.later);
     const laid = workbooks.load(quote);
     return laid.kind === 'refused' ? fault(laid.faults) : workbooks;
   }

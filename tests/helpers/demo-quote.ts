@@ -27,13 +27,14 @@ export async function openQuote(
   const [priceListFile] = shippedLibrary().library.priceLists.values();
   if (priceListFile === undefined) throw new Error('No price list is shipped');
   const priceList = shippedProducts(priceListFile).products;
+  const stacks = new QuoteStacks(store);
   const made = makeQuote(
     { id: 'quote', title: 'A garage', shop: 'standard', floor: 'garage', systems },
     store,
     priceList,
+    stacks,
   );
   if (made.kind === 'refused') throw new Error(made.faults.map((fault) => fault.reason).join('\n'));
-  const stacks = new QuoteStacks(store);
   const workbooks = new QuoteWorkbooks((quote, option) => stacks.of(quote, option).stack);
   const loaded = workbooks.load(made.quote);
   if (loaded.kind === 'refused') throw new Error(loaded.faults.map((fault) => fault.reason).join('\n'));
