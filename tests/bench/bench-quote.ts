@@ -26,6 +26,8 @@ export interface BenchQuote {
   readonly products: ReadonlyMap<string, ProductRow>;
   /** Formulas of all options together. */
   readonly formulas: number;
+  /** Opens the engines that wait for the page to rest. */
+  readonly rest: () => void;
   results(option: BenchOption): OptionResults;
 }
 
@@ -52,10 +54,18 @@ export async function openBenchQuote(systems: readonly BenchSystem[]): Promise<B
   );
   if (made.kind === 'refused') throw new Error(JSON.stringify(made.faults));
   const stacks = new QuoteStacks(store);
-  const workbooks = new QuoteWorkbooks((quote, option) => stacks.of(quote, option).stack);
+  const waiting: (() => void)[] = [];
+  const rest = (): void => {
+    for (const work of waiting.splice(0)) work();
+  };
+  const workbooks = new QuoteWorkbooks(
+    (quote, option) => stacks.of(quote, option).stack,
+    (work) => waiting.push(work),
+  );
   const loaded = workbooks.load(made.quote);
   if (loaded.kind === 'refused') throw new Error(JSON.stringify(loaded.faults));
-  return opened(made.quote, new QuoteSession(made.quote, workbooks), products, systems);
+  rest();
+  return { ...opened(made.quote, new QuoteSession(made.quote, workbooks), products, systems), rest };
 }
 
 function opened(
@@ -63,7 +73,7 @@ function opened(
   session: QuoteSession,
   products: ReadonlyMap<string, ProductRow>,
   systems: readonly BenchSystem[],
-): BenchQuote {
+): Omit<BenchQuote, 'rest'> {
   const options = systems.map((system, at) => ({ id: quote.options[at]?.id ?? '', system: handSystems[system] }));
   const results = ({ id }: BenchOption): OptionResults => {
     const found = session.results(id);
