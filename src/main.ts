@@ -6,6 +6,7 @@ import { openQuoteStore } from './storage/quote-store.ts';
 import { composeSheet } from './template/compose.ts';
 import { productFieldsOf } from './template/product-fields.ts';
 import { AppShell } from './views/app/app-shell.ts';
+import { IdleWork } from './views/app/idle-work.ts';
 import './views/theme.css';
 
 const templates = import.meta.glob<unknown>('../templates/*/*/template.json', { eager: true, import: 'default' });
@@ -23,6 +24,8 @@ const demo = {
   systems: ['flake-full-broadcast', 'solid-colour'],
 };
 
+const idle = new IdleWork();
+
 /** Puts the templates, the storage and the desk together and shows the app. */
 async function start(): Promise<void> {
   const files = new Map(Object.entries(templates));
@@ -33,17 +36,12 @@ async function start(): Promise<void> {
   const { kinds, fields } = productFieldsOf(composeSheet(priceListFile, new Map()).sheet, () => undefined);
   const { products: priceList } = readProducts(csv, [...fields.values()], kinds.keys());
   const kept = opened.kind === 'open' ? { store: opened.store } : { unkept: opened.reason };
-  const desk = new QuoteDesk({ sheets, rawSheets, priceList, later: whenIdle, ...kept });
+  const desk = new QuoteDesk({ sheets, rawSheets, priceList, later: idle.later, ...kept });
   await showDemoOnce(desk);
   const shell = new AppShell();
+  shell.addEventListener('quote-shown', idle.begin, { once: true });
   shell.desk = desk;
   document.body.replaceChildren(shell);
-}
-
-/** One piece of work at a time, between frames; within a second even where the page never rests. */
-function whenIdle(work: () => void): void {
-  if ('requestIdleCallback' in window) requestIdleCallback(work, { timeout: 1000 });
-  else setTimeout(work, 100);
 }
 
 /** The invented quote is made on the first visit only: once removed it stays away. */

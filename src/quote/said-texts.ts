@@ -46,7 +46,7 @@ function said(name: string, results: OptionResults, evaluate: PartEvaluator, mea
   if (line === undefined || line.definition.kind === 'check') return undefined;
   const label = labelIn(line.definition.label, unitOf(line.type), measures);
   if (line.definition.kind !== 'text')
-    return { name, label, text: valueText(lineValue(results, name), line.type, measures) };
+    return { name, label, text: spoken(lineValue(results, name), line.type, measures) };
   if (line.tree !== undefined && evaluate(line.tree, { kind: 'line', name }) !== true) return undefined;
   return { name, label, text: filledLine(results, name, evaluate, measures) };
 }

@@ -10,9 +10,9 @@ type ChoiceColumn = Extract<ColumnFile, { kind: 'choice' }>;
 type Option = ChoiceColumn['options'][number];
 
 /** Of the rows of its own table a column may name one above it; this is the one just above. */
-export const rowAbove = 'above';
+const rowAbove = 'above';
 /** Of the rows of another table a column may name none. */
-export const noRow = 'none';
+const noRow = 'none';
 
 /**
  * Gives every column that chooses among the rows of a table those rows as its options. A part alone may name a table that

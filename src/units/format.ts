@@ -62,7 +62,7 @@ export function formatNumber(value: number, unit: Unit = one, options?: FormatOp
 }
 
 /**
- * The unit as it stands behind the number: '%', 'ft²', '/h' for $/h; '' for `1`, `$` and dates. A counting word is
+ * The unit as it stands behind the number: '%', 'ft²', '/h' for $/h; '' for `1`, `$` and dates. A word is
  * 'visit' when `number` (as `formatNumber` wrote it) is 1, else 'visits'.
  */
 export function unitSuffix(declared: Unit, number = '', measures: Measures = 'us'): string {
@@ -72,7 +72,7 @@ export function unitSuffix(declared: Unit, number = '', measures: Measures = 'us
   if (isMoney(unit)) return pretty.slice(1).replace(/^·/, '');
   const [first] = declaredTerms(unit);
   const isSingular = number === '1' || number === `${trueMinus}1`;
-  if (first?.atom.kind !== 'counting' || first.power < 0 || isSingular) return pretty;
+  if (first === undefined || first.atom.plural === first.atom.symbol || first.power < 0 || isSingular) return pretty;
   return first.atom.plural + pretty.slice(first.atom.symbol.length);
 }
 

@@ -8,9 +8,9 @@ export interface Atom {
   /** As written in a template: `ft`, `gal`, `$`. */
   readonly name: string;
   readonly kind: AtomKind;
-  /** As shown: `°F`, `µm`; for a counting word its singular. */
+  /** As shown: `°F`, `µm`; for a word its singular. */
   readonly symbol: string;
-  /** As shown for more than one; the symbol itself unless it is a counting word. */
+  /** As shown for more than one; the symbol itself unless it is a word. */
   readonly plural: string;
   /** Other spellings that people type, lower case. */
   readonly typed: readonly string[];
@@ -20,6 +20,11 @@ export interface Atom {
 
 function measure(name: string, typed: readonly string[] = [], symbol: string = name): Atom {
   return { name, kind: 'measure', symbol, plural: symbol, typed };
+}
+
+/** A measure that is shown as the word for one of it, or for more. */
+function inWords(name: string, singular: string, plural: string, typed: readonly string[]): Atom {
+  return { name, kind: 'measure', symbol: singular, plural, typed };
 }
 
 function counting(name: string, singular: string, plural: string, typed: readonly string[] = []): Atom {
@@ -40,8 +45,8 @@ const atoms: readonly Atom[] = [
   measure('oz', ['ounce', 'ounces']),
   measure('h', ['hr', 'hrs', 'hour', 'hours']),
   measure('min', ['mins', 'minute', 'minutes']),
-  measure('d', ['day', 'days']),
-  measure('yr', ['yrs', 'year', 'years']),
+  inWords('d', 'day', 'days', ['day', 'days']),
+  inWords('yr', 'year', 'years', ['yrs', 'year', 'years']),
   measure('ddegF', ['°', 'f', 'deg f', 'degf', 'degrees', 'degrees f'], '°F'),
   measure('ddegC', ['°', 'c', 'deg c', 'degc', 'degrees', 'degrees c'], '°C'),
   point('degF', '°F', 'ddegF', ['°', 'f', 'deg f', 'degrees', 'degrees f']),
@@ -65,7 +70,7 @@ const atoms: readonly Atom[] = [
   counting('trip', 'trip', 'trips'),
   counting('coat', 'coat', 'coats'),
   counting('job', 'job', 'jobs'),
-  counting('each', 'each', 'each', ['ea', 'pieces']),
+  counting('each', 'piece', 'pieces', ['ea']),
   counting('pack', 'pack', 'packs'),
   counting('batch', 'batch', 'batches'),
   counting('step', 'step', 'steps'),

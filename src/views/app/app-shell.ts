@@ -29,6 +29,8 @@ const statusDelay = 500;
 /**
  * The app: the list of quotes or the faces of one quote. It holds what no face may lose: which quote is open, whether the
  * owner's view is on, and the one status line for screen readers.
+ *
+ * @fires quote-shown - the numbers of a quote stand on the page
  */
 @customElement('app-shell')
 export class AppShell extends LitElement {
@@ -63,6 +65,10 @@ export class AppShell extends LitElement {
     window.removeEventListener('hashchange', this.onHash);
     window.removeEventListener('keydown', this.onKey);
     this.close();
+  }
+
+  protected override updated(): void {
+    if (this.open !== undefined && this.route.kind === 'quote') this.dispatchEvent(new Event('quote-shown'));
   }
 
   override render(): TemplateResult {
