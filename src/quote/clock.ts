@@ -19,11 +19,11 @@ export interface ClockTask {
   readonly visit: number;
   /** 1 for the first day. */
   readonly day: number;
-  /** What comes before it is done and has cured: it starts no sooner. */
-  readonly ready: ClockHour;
   readonly start: ClockHour;
   readonly finish: ClockHour;
   readonly people: number;
+  /** Nothing after it begins sooner than this long after it. */
+  readonly wait: Hours;
   /** It runs beside the one above. */
   readonly beside: boolean;
   /** By the clock, nights left out. */
@@ -40,6 +40,8 @@ export interface ClockTask {
 
 export interface Over {
   readonly coat: string;
+  /** From the finish of that coat: no sooner. */
+  readonly from: Hours;
   /** From the finish of that coat, after which it must be abraded. Left out: no end to it. */
   readonly until?: Hours;
 }
@@ -47,6 +49,8 @@ export interface Over {
 export interface ClockVisit {
   readonly visit: number;
   readonly crew: number;
+  /** On site, on its first day. */
+  readonly arrives: ClockHour;
   readonly setUp: Hours;
   readonly loadOut: Hours;
   readonly worked: Hours;
@@ -71,22 +75,33 @@ export type ClockReading =
   | { readonly kind: 'absent' }
   | { readonly kind: 'failed'; readonly reason: string };
 
-const columnsRead = [
-  ...['include', 'visit_used', 'day_no', 'ready', 'start', 'finish', 'lays', 'over'],
-  ...['people_at_it', 'joined', 'elapsed', 'run_hours'],
+const tasksRead = [
+  ...['include', 'visit_used', 'day_no', 'start', 'finish', 'wait', 'lays', 'over'],
+  ...['people_at_it', 'joined', 'elapsed', 'clock_added'],
 ];
+const coatsRead = ['include', 'recoat_from', 'recoat_until', 'to_refusal'];
+const tripsRead = ['trip', 'used', 'arrives', 'crew_here', 'worked', 'paid', 'days_charged'];
 const linesRead = ['day_begins', 'loading_time', 'drive_time', 'day_length', 'day_stretch', 'grace_hours'];
 const fixedRead = ['fixed_share', 'set_up_first', 'set_up_later', 'load_out'];
 
 /** Reads an option's clock. Hours are from midnight of the first day. */
 export function readClock(results: OptionResults): ClockReading {
-  const has = (line: string): boolean => cellOfLine(results, line) !== undefined;
-  const tasks = results.option.plan.tables.get('tasks');
-  if (!columnsRead.every((column) => tasks?.columns.has(column))) return { kind: 'absent' };
-  if (![...linesRead, ...fixedRead].every(has)) return { kind: 'absent' };
+  if (!hasClock(results)) return { kind: 'absent' };
   const reader = new CellReader(results);
   const clock = { tasks: tasksOf(results, reader), visits: visitsOf(results, reader), day: dayOf(reader) };
   return reader.failed === undefined ? { kind: 'clock', clock } : { kind: 'failed', reason: reader.failed };
+}
+
+function hasClock(results: OptionResults): boolean {
+  const { lines, tables } = results.option.plan;
+  const has = (table: string, columns: readonly string[]): boolean =>
+    columns.every((column) => tables.get(table)?.columns.has(column));
+  return (
+    has('tasks', tasksRead) &&
+    has('coats', coatsRead) &&
+    has('trips', tripsRead) &&
+    [...linesRead, ...fixedRead].every((line) => lines.has(line))
+  );
 }
 
 /** Reads cells as numbers and remembers, in words, the first that failed. */
@@ -140,7 +155,6 @@ function tasksOf(results: OptionResults, reader: CellReader): ClockTask[] {
     const [included, elapsed] = [at('include'), at('elapsed')];
     if (included === 0 || elapsed === 0) return [];
     const joined = at('joined') === 1;
-    const before = joined && row > 0 ? reader.at('tasks', 'run_hours', row - 1) : 0;
     const lays = coatLabel(results, reader.code('tasks', 'lays', row));
     const over = overOf(results, reader, row);
     return [
@@ -149,13 +163,14 @@ function tasksOf(results: OptionResults, reader: CellReader): ClockTask[] {
         label,
         visit: at('visit_used'),
         day: at('day_no'),
-        ready: clockHour(at('ready')),
         start: clockHour(at('start')),
         finish: clockHour(at('finish')),
         people: at('people_at_it'),
+        wait: hours(at('wait')),
         beside: joined,
         takes: hours(elapsed),
-        added: hours(joined ? at('run_hours') - before : elapsed),
+        // What the clock grows by holds the wait before a task too, but beside another there is none.
+        added: hours(joined ? at('clock_added') : elapsed),
         grinds: grinds(results, row),
         ...(lays !== undefined && { lays }),
         ...(over !== undefined && { over }),
@@ -169,9 +184,10 @@ function overOf(results: OptionResults, reader: CellReader, row: number): Over |
   const coat = coatLabel(results, code);
   const at = coatRow(results, code);
   if (coat === undefined || at < 0 || reader.at('coats', 'include', at) === 0) return undefined;
+  const from = hours(reader.at('coats', 'recoat_from', at));
   // What is thrown to refusal gives the next coat its hold: no window.
-  const thrown = reader.at('coats', 'thrown_into', at) === 1;
-  return thrown ? { coat } : { coat, until: hours(reader.at('coats', 'recoat_until', at)) };
+  const thrown = reader.at('coats', 'to_refusal', at) === 1;
+  return thrown ? { coat, from } : { coat, from, until: hours(reader.at('coats', 'recoat_until', at)) };
 }
 
 function coatRow(results: OptionResults, code: string): number {
@@ -200,6 +216,7 @@ function visitsOf(results: OptionResults, reader: CellReader): ClockVisit[] {
       {
         visit: at('trip'),
         crew: at('crew_here'),
+        arrives: clockHour(at('arrives')),
         setUp: hours(share * reader.line(row === 0 ? 'set_up_first' : 'set_up_later')),
         loadOut: hours(share * reader.line('load_out')),
         worked: hours(at('worked')),

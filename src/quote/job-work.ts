@@ -1,5 +1,5 @@
 import type { Block, Cure } from '../trade/crew-day.ts';
-import { type ClockHour, clockHour, type Hours, hours, hoursBetween, later, sumHours } from '../units/hours.ts';
+import { type ClockHour, clockHour, type Hours, hours, sumHours } from '../units/hours.ts';
 import type { Clock, ClockTask } from './clock.ts';
 
 /** What a job's clock is made of when its crew may leave during every wait. */
@@ -24,43 +24,53 @@ const noTime = 0.001;
  */
 export function jobWork(clock: Clock): JobWork {
   const runs = runsOf(clock.tasks);
-  return { blocks: runs.map((tasks, at) => blockOf(tasks, runs[at - 1], runs[at + 1], clock)) };
+  const blocks: WorkBlock[] = [];
+  /** When each coat is down if every block follows as soon as it may, from the start of the first. */
+  const down = new Map<string, number>();
+  let starts = 0;
+  for (const [at, tasks] of runs.entries()) {
+    const [before, after] = [runs[at - 1], runs[at + 1]];
+    const [head, tail] = edgesOf(tasks, before, after, clock);
+    const length = sumHours([head, ...tasks.map(({ added }) => added), tail]);
+    for (const task of tasks)
+      if (task.lays !== undefined) down.set(task.lays, starts + head + workedBefore(task, tasks) + task.takes);
+    const ends = starts + length;
+    const cure = after === undefined ? { least: hours(0) } : cureBetween(tasks, after, tail, clock, { down, ends });
+    blocks.push({
+      name: nameOf(tasks),
+      length,
+      grinder: tasks.some(({ grinds }) => grinds),
+      cure,
+      tasks,
+      ...lastCoat(tasks, head),
+    });
+    starts = ends + cure.least;
+  }
+  return { blocks };
 }
 
 /** Tasks that follow each other without a wait in between; a night between two days of a visit is none. */
 function runsOf(tasks: readonly ClockTask[]): ClockTask[][] {
   const runs: ClockTask[][] = [];
+  const down = new Map<string, ClockHour>();
   for (const task of tasks) {
     const run = runs.at(-1);
-    const last = run?.at(-1);
-    if (run === undefined || last === undefined || (!task.beside && isApart(run, last, task))) runs.push([task]);
+    if (run === undefined || (!task.beside && isApart(run, task, down))) runs.push([task]);
     else run.push(task);
+    if (task.lays !== undefined) down.set(task.lays, task.finish);
   }
   return runs;
 }
 
-function isApart(run: readonly ClockTask[], last: ClockTask, task: ClockTask): boolean {
-  if (task.visit !== last.visit) return true;
-  return task.over !== undefined && hoursBetween(endOf(run), task.ready) > noTime;
+function isApart(run: readonly ClockTask[], task: ClockTask, down: ReadonlyMap<string, ClockHour>): boolean {
+  if (task.visit !== run[0]?.visit || run.some(({ wait }) => wait > 0)) return true;
+  const laid = task.over === undefined ? undefined : down.get(task.over.coat);
+  return laid !== undefined && task.over !== undefined && laid + task.over.from - endOf(run) > noTime;
 }
 
-function blockOf(
-  tasks: readonly ClockTask[],
-  before: readonly ClockTask[] | undefined,
-  after: readonly ClockTask[] | undefined,
-  clock: Clock,
-): WorkBlock {
-  const [head, tail] = edgesOf(tasks, before, after, clock);
-  const coats = tasks.filter((task) => task.lays !== undefined);
-  const lastCoat = coats.at(-1);
-  return {
-    name: nameOf(tasks),
-    length: sumHours([head, ...tasks.map(({ added }) => added), tail]),
-    grinder: tasks.some(({ grinds }) => grinds),
-    cure: after === undefined ? { least: hours(0) } : cureBetween(tasks, after, tail, clock),
-    tasks,
-    ...(lastCoat !== undefined && { lastCoatAfter: sumHours([head, workedBefore(lastCoat, tasks)]) }),
-  };
+function lastCoat(tasks: readonly ClockTask[], head: Hours): Pick<WorkBlock, 'lastCoatAfter'> {
+  const last = tasks.filter(({ lays }) => lays !== undefined).at(-1);
+  return last === undefined ? {} : { lastCoatAfter: sumHours([head, workedBefore(last, tasks)]) };
 }
 
 /** Setting up before a block and loading out after it. */
@@ -85,19 +95,36 @@ function nameOf(tasks: readonly ClockTask[]): string {
   return words.toLowerCase();
 }
 
-/** From the end of a block with its loading out to the start of the next with its setting up. */
-function cureBetween(tasks: readonly ClockTask[], next: readonly ClockTask[], tail: Hours, clock: Clock): Cure {
+interface SoFar {
+  readonly down: ReadonlyMap<string, number>;
+  readonly ends: number;
+}
+
+/**
+ * From the end of a block with its loading out to the start of the next with its setting up: long enough for every coat
+ * that the next one goes over, whichever block laid it. Windows are those of coats of the block itself.
+ */
+function cureBetween(
+  tasks: readonly ClockTask[],
+  next: readonly ClockTask[],
+  tail: Hours,
+  clock: Clock,
+  { down, ends }: SoFar,
+): Cure {
   const [head] = edgesOf(next, tasks, undefined, clock);
-  const ends = later(endOf(tasks), tail);
-  const fromEnd = (time: ClockHour, lead: Hours): Hours => hours(Math.max(0, hoursBetween(ends, time) - lead));
-  const ready = next[0]?.ready ?? ends;
-  const least = fromEnd(ready, head);
-  const windows = next.flatMap((task): Hours[] => {
-    const laid = tasks.filter(({ lays }) => lays !== undefined && lays === task.over?.coat).at(-1);
-    if (laid === undefined || task.over?.until === undefined) return [];
-    return [fromEnd(later(laid.finish, task.over.until), sumHours([head, workedBefore(task, next)]))];
+  const leads = (task: ClockTask): number => head + workedBefore(task, next);
+  const typed = tasks.map(({ wait }) => (wait > 0 ? wait - head - tail : 0));
+  const waits = next.flatMap((task) => {
+    const laid = task.over === undefined ? undefined : down.get(task.over.coat);
+    return laid === undefined || task.over === undefined ? [] : [laid + task.over.from - leads(task) - ends];
   });
-  return windows.length === 0 ? { least } : { least, most: hours(Math.min(...windows)) };
+  const least = hours(Math.max(0, ...typed, ...waits));
+  const windows = next.flatMap((task): number[] => {
+    const laid = tasks.filter(({ lays }) => lays !== undefined && lays === task.over?.coat).at(-1)?.lays;
+    if (laid === undefined || task.over?.until === undefined) return [];
+    return [(down.get(laid) ?? ends) + task.over.until - leads(task) - ends];
+  });
+  return windows.length === 0 ? { least } : { least, most: hours(Math.max(0, Math.min(...windows))) };
 }
 
 function workedBefore(task: ClockTask, tasks: readonly ClockTask[]): Hours {

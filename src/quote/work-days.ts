@@ -82,9 +82,11 @@ interface DayEdges {
 
 /** The lead chain with the way there and back, and what lies between tasks. */
 function filled(tasks: readonly DaySpan[], ends: ClockHour, edges: DayEdges, { day: usual }: Clock): DaySpan[] {
-  const begins = later(usual.begins, hoursFromDays(edges.day - 1));
+  const ways = hours(usual.loading + usual.drive);
+  const usualArrival = later(later(usual.begins, hoursFromDays(edges.day - 1)), ways);
+  const arrives = edges.opens && edges.visit !== undefined ? edges.visit.arrives : usualArrival;
   const spans: DaySpan[] = [];
-  let now = begins;
+  let now = later(arrives, hours(-ways));
   const until = (kind: SpanKind, to: ClockHour): void => {
     if (hoursBetween(now, to) <= noTime) return;
     spans.push({ kind, from: now, to });

@@ -40,7 +40,8 @@ export class QuoteTabs {
 
   /** Becomes the writer if no other tab is, and says whether this one is. */
   async join(): Promise<boolean> {
-    return this.hold({ signal: AbortSignal.timeout(moment) });
+    // A busy page may be late to hear that it was given the lock in time: it asks once more whether anybody has it.
+    return (await this.hold({ signal: AbortSignal.timeout(moment) })) || this.hold({ ifAvailable: true });
   }
 
   /** Becomes the writer in place of another tab: asks first, and takes the lock when nobody answers. */
@@ -67,8 +68,13 @@ export class QuoteTabs {
     }
     return new Promise((answer) => {
       let release: (() => void) | undefined;
-      const keep = (): Promise<void> =>
+      const keep = (lock: Lock | null): Promise<void> =>
         new Promise((done) => {
+          if (lock === null) {
+            answer(false);
+            done();
+            return;
+          }
           release = done;
           this.release = done;
           this.become('writer');

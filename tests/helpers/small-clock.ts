@@ -18,9 +18,10 @@ const usualLines: Readonly<Record<string, readonly [string, number]>> = {
   set_up_later: ['h', 0.25],
   load_out: ['h', 0.5],
   grind_rate: ['ft2/h', 100],
-  latest_coat_start: ['h', 24],
+  coat_start_until: ['h', 24],
   last_coat_done: ['h', 16],
   walk_at: ['h', 22],
+  furniture_at: ['h', 40],
   drive_at: ['h', 88],
   calendar_days: ['d', 1],
   visits: ['visit', 1],
@@ -30,7 +31,7 @@ const usualLines: Readonly<Record<string, readonly [string, number]>> = {
 };
 
 const taskNumbers = ['include', 'people_at_it', 'visit_used', 'day_no', 'joined'];
-const taskHours = ['ready', 'start', 'finish', 'elapsed', 'run_hours'];
+const taskHours = ['start', 'finish', 'wait', 'elapsed', 'clock_added'];
 const usualTask: Numbers = { include: 1, people_at_it: 2, visit_used: 1, day_no: 1 };
 const rowOf = (name: string, of: string) => ({ name, label: name, rowOf: of, default: 'none', source: 'made up' });
 
@@ -68,7 +69,8 @@ export function smallClock({
 function coatTable(rows: readonly Row[]): ReturnType<typeof table> {
   const columns = [
     entryColumn('include', '1', 1),
-    entryColumn('thrown_into', '1', 0),
+    entryColumn('to_refusal', '1', 0),
+    entryColumn('recoat_from', 'h', 3),
     entryColumn('recoat_until', 'h', 24),
   ];
   return table('coats', [key('coat'), ...columns], rows);
@@ -91,6 +93,7 @@ const tripTable = table(
     key('visit_code'),
     entryColumn('trip', '1', 1),
     entryColumn('used', '1', 1),
+    entryColumn('arrives', 'h', 8),
     entryColumn('crew_here', 'person', 2),
     entryColumn('worked', 'h', 9),
     entryColumn('paid', 'h', 16),

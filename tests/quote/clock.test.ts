@@ -3,11 +3,11 @@ import { readClock } from '../../src/quote/clock.ts';
 import { smallClock } from '../helpers/small-clock.ts';
 
 const tasks = [
-  { task: 'grind', start: 8.5, finish: 10.5, elapsed: 2, run_hours: 2, rate: { formula: 'grind_rate' } },
-  { task: 'edges', start: 8.5, finish: 11, elapsed: 2.5, run_hours: 2.5, joined: 1, people_at_it: 1 },
-  { task: 'lay_base', start: 11, finish: 12, elapsed: 1, run_hours: 1, lays: 'base' },
+  { task: 'grind', start: 8.5, finish: 10.5, elapsed: 2, clock_added: 2, rate: { formula: 'grind_rate' } },
+  { task: 'edges', start: 8.5, finish: 11, elapsed: 2.5, clock_added: 0.5, joined: 1, people_at_it: 1 },
+  { task: 'lay_base', start: 11, finish: 12, elapsed: 1, clock_added: 1, lays: 'base' },
   { task: 'abrade', include: 0 },
-  { task: 'scrape', ready: 15, start: 15, finish: 16, elapsed: 1, run_hours: 1, over: 'base' },
+  { task: 'scrape', start: 15, finish: 16, elapsed: 1, clock_added: 4, over: 'base' },
 ];
 
 function read(over: Parameters<typeof smallClock>[0]) {
@@ -40,18 +40,20 @@ describe('the clock of an option', () => {
   it('knows the task at the grinder’s rate, what a task lays and what it is done to', () => {
     expect(clock.tasks.map(({ grinds }) => grinds)).toEqual([true, false, false, false]);
     expect(clock.tasks.map(({ lays }) => lays)).toEqual([undefined, undefined, 'Base', undefined]);
-    expect(clock.tasks.at(-1)?.over).toEqual({ coat: 'Base', until: 24 });
+    expect(clock.tasks.at(-1)?.over).toEqual({ coat: 'Base', from: 3, until: 24 });
   });
 
   it('has the one visit that is used, set up 0.5 h and loaded out 0.5 h, and leaves the site by 16:30', () => {
-    expect(clock.visits).toMatchObject([{ visit: 1, setUp: 0.5, loadOut: 0.5, worked: 9, paid: 16, crewDays: 1 }]);
+    expect(clock.visits).toMatchObject([
+      { visit: 1, arrives: 8, setUp: 0.5, loadOut: 0.5, worked: 9, paid: 16, crewDays: 1 },
+    ]);
     expect(clock.day).toEqual({ begins: 7, loading: 0.5, drive: 0.5, leaves: 16.5, grace: 0.25 });
   });
 });
 
 it('a coat that flake is thrown into has no window', () => {
-  const clock = read({ tasks, coats: [{ coat: 'base', thrown_into: 1 }] });
-  expect(clock.tasks.at(-1)?.over).toEqual({ coat: 'Base' });
+  const clock = read({ tasks, coats: [{ coat: 'base', to_refusal: 1 }] });
+  expect(clock.tasks.at(-1)?.over).toEqual({ coat: 'Base', from: 3 });
 });
 
 it('a coat that is left out is gone over by nothing', () => {

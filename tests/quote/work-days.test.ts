@@ -19,7 +19,7 @@ describe('a day of work', () => {
     { row: 'grind', from: 8.5, to: 10.5 },
     { row: 'edges', from: 8.5, to: 10, beside: true },
     { row: 'base', from: 10.5, to: 11, lays: 'base' },
-    { row: 'scrape', from: 15, to: 15.5, ready: 15, over: 'base' },
+    { row: 'scrape', from: 15, to: 15.5, over: 'base' },
   ]);
 
   it('leads from the shop at 7:00 and back without a gap, the wait of 4 h for the base among it', () => {
@@ -78,7 +78,7 @@ it('a second visit is a day of its own, set up and loaded out again', () => {
   const days = workDays(
     clockOf([
       { row: 'base', from: 8.5, to: 9.5, lays: 'base' },
-      { row: 'scrape', from: 33, to: 34, ready: 24.5, day: 2, visit: 2, over: 'base' },
+      { row: 'scrape', from: 33, to: 34, day: 2, visit: 2, over: 'base' },
     ]),
   );
   expect(days.map(({ visit }) => visit)).toEqual([1, 2]);
@@ -90,5 +90,23 @@ it('a second visit is a day of its own, set up and loaded out again', () => {
     'scrape 33 to 34',
     'load out 34 to 34.5',
     'drive 34.5 to 35',
+  ]);
+});
+
+it('a second visit that begins later in the day, when the coat is ready, leaves the shop an hour before', () => {
+  const days = workDays(
+    clockOf(
+      [
+        { row: 'base', from: 8.5, to: 9.5, lays: 'base' },
+        { row: 'scrape', from: 37, to: 38, day: 2, visit: 2, over: 'base' },
+      ],
+      36.5,
+    ),
+  );
+  expect(told(days[1]?.lead).slice(0, 4)).toEqual([
+    'shop 35.5 to 36',
+    'drive 36 to 36.5',
+    'set up 36.5 to 37',
+    'scrape 37 to 38',
   ]);
 });

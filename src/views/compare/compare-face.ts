@@ -5,7 +5,8 @@ import type { Measures } from '../../units/measures.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import type { NamedResults } from '../price/price-view.ts';
 import { compareFaceStyles } from './compare-face.styles.ts';
-import { type CompareGroup, type CompareRow, compareView } from './compare-view.ts';
+import type { CompareRow } from './compare-row.ts';
+import { type CompareGroup, compareView } from './compare-view.ts';
 import './cost-chart.ts';
 
 const narrow = '(max-width: 40rem)';

@@ -7,8 +7,10 @@ import type { SectionUse } from '../../template/sheet-schema.ts';
 import { formatQuantity, isMoney, isShare } from '../../units/format.ts';
 import type { Measures } from '../../units/measures.ts';
 import { one, type Unit } from '../../units/unit.ts';
+import { saidInDays } from '../parts/day-promise.ts';
 import { lineLabel, wholeDollars } from '../parts/shown-line.ts';
 import { heldBack, type NamedResults } from '../price/price-view.ts';
+import type { CompareCell, CompareRow } from './compare-row.ts';
 import { type CostBar, costBars } from './cost-bars.ts';
 import { dayRows } from './day-rows.ts';
 
@@ -25,19 +27,6 @@ export interface CompareView {
 export interface CompareGroup {
   readonly title: string;
   readonly rows: readonly CompareRow[];
-}
-
-export interface CompareRow {
-  readonly name: string;
-  readonly label: string;
-  readonly cells: readonly CompareCell[];
-  readonly differs: boolean;
-}
-
-export interface CompareCell {
-  readonly text: string;
-  /** How far it is from the reference's, in words; empty for the reference and where it is the same. */
-  readonly difference: string;
 }
 
 export interface WalkView {
@@ -63,22 +52,16 @@ export function compareView(options: readonly NamedResults[], owner: boolean, me
 
 function customerGroups(options: readonly NamedResults[], measures: Measures): CompareGroup[] {
   const price = moneyRow('price', options, measures);
-  const included = saidRows(options, 'allowances', 'Included: ', measures);
-  const terms = saidRows(options, 'terms', '', measures);
-  const care = saidRows(options, 'comparison', '', measures);
   const told = dayRows(options);
+  const said = (use: SectionUse, lead: string): CompareRow[] =>
+    saidRows(options, use, lead, measures).filter(({ name }) => told === undefined || !saidInDays.includes(name));
+  const included = said('allowances', 'Included: ');
   return [
-    { title: 'Price', rows: [price, ...heldRows(options, measures), ...included, ...terms] },
+    { title: 'Price', rows: [price, ...heldRows(options, measures), ...included, ...said('terms', '')] },
     { title: 'Days', rows: told ?? [numberRow('visits', options, measures)].flatMap((row) => row ?? []) },
-    {
-      title: 'Look, use and care',
-      rows: told === undefined ? care : care.filter(({ name }) => !toldByDays.includes(name)),
-    },
+    { title: 'Look, use and care', rows: said('comparison', '') },
   ];
 }
-
-/** What a system states and the clock tells better. */
-const toldByDays: readonly string[] = ['walk_hours', 'drive_hours'];
 
 const owned: readonly { readonly title: string; readonly lines: readonly ResultLine[] }[] = [
   {

@@ -1,12 +1,12 @@
 import { type DayPromise, dayPromise, type PromisedTime } from '../parts/day-promise.ts';
 import type { NamedResults } from '../price/price-view.ts';
-import type { CompareRow } from './compare-view.ts';
+import type { CompareRow } from './compare-row.ts';
 
 const hoursPerDay = 24;
 const noTime: PromisedTime = { words: 'incomplete', hours: Number.NaN };
-const incomplete: DayPromise = { days: 'incomplete', walk: noTime, drive: noTime };
+const incomplete: DayPromise = { days: 'incomplete', walk: noTime, furniture: noTime, drive: noTime };
 
-/** Days, walking and driving in the customer's words; undefined unless the clock of every option tells them. */
+/** Days, walking, furniture and driving in the customer's words; undefined unless the clock of every option tells them. */
 export function dayRows(options: readonly NamedResults[]): CompareRow[] | undefined {
   const found = options.map(({ results }) => dayPromise(results));
   if (found.length === 0 || found.includes(undefined)) return undefined;
@@ -17,6 +17,11 @@ export function dayRows(options: readonly NamedResults[]): CompareRow[] | undefi
       'walk',
       'Walk on it, no sooner than',
       promises.map(({ walk }) => walk),
+    ),
+    timeRow(
+      'furniture',
+      'Furniture on it, no sooner than',
+      promises.map(({ furniture }) => furniture),
     ),
     timeRow(
       'drive',

@@ -8,6 +8,7 @@ export interface DayPromise {
   readonly days: string;
   /** `24 hours after the last coat`; a date and an hour once a start is chosen. */
   readonly walk: PromisedTime;
+  readonly furniture: PromisedTime;
   readonly drive: PromisedTime;
 }
 
@@ -17,7 +18,13 @@ export interface PromisedTime {
   readonly hours: number;
 }
 
-const clockLines = ['last_coat_done', 'walk_at', 'drive_at', 'calendar_days', 'start_chosen', 'start_date', 'visits'];
+/** Lines in which a sheet says the same to a customer. */
+export const saidInDays: readonly string[] = ['walk_hours', 'furnish_hours', 'drive_hours', 'use_hours', 'use_dates'];
+
+const clockLines = [
+  ...['visits', 'calendar_days', 'start_chosen', 'start_date'],
+  ...['last_coat_done', 'walk_at', 'furniture_at', 'drive_at'],
+];
 const noTime = 1e-6;
 
 /** Undefined where the quote's templates tell no times; `incomplete` where they cannot be worked out. */
@@ -30,12 +37,14 @@ export function dayPromise(results: OptionResults): DayPromise | 'incomplete' | 
   };
   const values = clockLines.map(read);
   if (!values.every((value) => value !== undefined)) return 'incomplete';
-  const [lastCoat = 0, walk = 0, drive = 0, calendarDays = 0, chosen = 0, startDate = 0, visits = 0] = values;
+  const [visits = 0, calendarDays = 0, chosen = 0, startDate = 0, lastCoat = 0, walk = 0, furniture = 0, drive = 0] =
+    values;
   const time = (at: number): PromisedTime =>
     chosen === 1
       ? { words: momentWords(startDate, at), hours: at }
       : { words: `${hoursWords(at - lastCoat)} after the last coat`, hours: wholeHours(at - lastCoat) };
-  return { days: daysWords(visits, calendarDays), walk: time(walk), drive: time(drive) };
+  const days = daysWords(visits, calendarDays);
+  return { days, walk: time(walk), furniture: time(furniture), drive: time(drive) };
 }
 
 /**

@@ -7,7 +7,7 @@ import { formatQuantity } from '../../units/format.ts';
 import { writeLength } from '../../units/length-text.ts';
 import type { Measures } from '../../units/measures.ts';
 import { one, type Unit } from '../../units/unit.ts';
-import { promiseWords } from '../parts/day-promise.ts';
+import { promiseWords, saidInDays } from '../parts/day-promise.ts';
 import { shownLine, wholeDollars } from '../parts/shown-line.ts';
 import { type AskAnswers, answersIn } from './ask-answers.ts';
 
@@ -69,7 +69,9 @@ function pricedOption({ id, title, results }: NamedResults, quote: QuoteDocument
     title,
     price: typeof price === 'number' ? wholeDollars(price) : '',
     days: promiseWords(results),
-    included: [...saidTexts(results, 'allowances', measures), ...saidTexts(results, 'terms', measures)],
+    included: [...saidTexts(results, 'allowances', measures), ...saidTexts(results, 'terms', measures)].filter(
+      ({ name }) => !saidInDays.includes(name),
+    ),
     extras: answersIn(results, 'system', entries, measures),
     held: heldBack(results, measures),
   };

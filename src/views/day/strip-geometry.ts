@@ -1,0 +1,157 @@
+import { type ClockHour, clockHour, hours, later } from '../../units/hours.ts';
+
+/** A day as lanes of spans over one axis of hours. */
+export interface StripDay {
+  readonly title: string;
+  /** Hours from midnight of the first day to midnight of this one. */
+  readonly midnight: ClockHour;
+  readonly lanes: readonly StripLane[];
+}
+
+export interface StripLane {
+  readonly name: string;
+  readonly spans: readonly StripSpan[];
+}
+
+export interface StripSpan {
+  readonly tone: StripTone;
+  readonly from: ClockHour;
+  readonly to: ClockHour;
+  /** What is written in it where there is room. */
+  readonly words: string;
+  /** Its number in the table, written beside it where there is no room for words. */
+  readonly mark?: string;
+}
+
+/** `coat` is resin, `work` plain; `wait` is hatched; `light` is paid and no work: driving, loading, standing. */
+export type StripTone = 'coat' | 'work' | 'wait' | 'light';
+
+/** A strip laid out in pixels. */
+export interface StripDrawing {
+  readonly width: number;
+  readonly ticks: readonly StripTick[];
+  readonly days: readonly DrawnDay[];
+}
+
+export interface StripTick {
+  readonly x: number;
+  /** `7:00`; empty where a label would run into the next. */
+  readonly words: string;
+}
+
+export interface DrawnDay {
+  readonly title: string;
+  readonly height: number;
+  readonly axis: number;
+  readonly lanes: readonly DrawnLane[];
+}
+
+export interface DrawnLane {
+  readonly name: string;
+  readonly top: number;
+  readonly boxes: readonly DrawnBox[];
+  readonly marks: readonly DrawnMark[];
+}
+
+export interface DrawnBox {
+  readonly tone: StripTone;
+  readonly x: number;
+  readonly width: number;
+  /** Empty where they do not fit. */
+  readonly words: string;
+}
+
+/** A number under a span too narrow for words, with a line to it. */
+export interface DrawnMark {
+  readonly words: string;
+  readonly x: number;
+  readonly at: number;
+}
+
+export const laneHeight = 34;
+const nameHeight = 20;
+const markHeight = 26;
+const axisHeight = 24;
+/** Of a text of 13 px: a little more than letters of the typeface take on average. */
+const letterWidth = 7.2;
+const margin = 20;
+const tickRoom = 42;
+/** Sums of hours come near a full hour, not always onto it. */
+const noTime = 1e-6;
+const steps = [1, 2, 3, 4, 6, 12, 24];
+
+/**
+ * Lays days out on one axis, from the full hour before the first span to the full hour after the last. Every label is
+ * 13 px high; what has no room is numbered under its span.
+ */
+export function drawStrip(days: readonly StripDay[], width: number): StripDrawing {
+  const spans = days.flatMap(({ midnight, lanes }) =>
+    lanes.flatMap((lane) => lane.spans.map(({ from, to }) => [from - midnight, to - midnight] as const)),
+  );
+  const first = Math.floor(Math.min(24, ...spans.map(([from]) => from)) + noTime);
+  const last = Math.max(first + 1, Math.ceil(Math.max(0, ...spans.map(([, to]) => to)) - noTime));
+  const scale = (width - 2 * margin) / (last - first);
+  const x = (hour: number): number => margin + (hour - first) * scale;
+  return {
+    width,
+    ticks: ticksOf(first, last, scale, x),
+    days: days.map((day) => drawnDay(day, (time) => x(time - day.midnight), width)),
+  };
+}
+
+function ticksOf(first: number, last: number, scale: number, x: (hour: number) => number): StripTick[] {
+  const step = steps.find((each) => each * scale >= tickRoom) ?? 24;
+  return Array.from({ length: last - first + 1 }, (_, at) => {
+    const hour = first + at;
+    return { x: x(hour), words: at % step === 0 ? `${hour % 24}:00` : '' };
+  });
+}
+
+function drawnDay({ title, lanes }: StripDay, x: (time: ClockHour) => number, width: number): DrawnDay {
+  let top = axisHeight;
+  const drawn = lanes.map(({ name, spans }): DrawnLane => {
+    const boxes = spans.map((span) => boxOf(span, x));
+    const marks = spread(
+      spans.flatMap(({ mark }, at) => {
+        const box = boxes[at];
+        return mark === undefined || box === undefined || box.words !== '' ? [] : [{ words: mark, box }];
+      }),
+      width,
+    );
+    const lane = { name, top: top + nameHeight, boxes, marks };
+    top += nameHeight + laneHeight + (marks.length > 0 ? markHeight : 8);
+    return lane;
+  });
+  return { title, height: top, axis: axisHeight, lanes: drawn };
+}
+
+function boxOf({ tone, from, to, words, mark }: StripSpan, x: (time: ClockHour) => number): DrawnBox {
+  const [left, right] = [x(from), x(to)];
+  const width = Math.max(1, right - left);
+  const fitting = [mark === undefined ? words : `${mark} ${words}`, mark ?? ''].find(
+    (text) => text !== '' && text.length * letterWidth + 8 <= width,
+  );
+  return { tone, x: left, width, words: fitting ?? '' };
+}
+
+/** Numbers as near to the middle of their spans as they may stand without touching. */
+function spread(marks: readonly { readonly words: string; readonly box: DrawnBox }[], width: number): DrawnMark[] {
+  const half = (words: string): number => (words.length * letterWidth + 5) / 2;
+  const placed = marks.map(({ words, box }) => ({ words, at: box.x + box.width / 2, x: box.x + box.width / 2 }));
+  let least = 0;
+  for (const mark of placed) {
+    mark.x = Math.max(mark.x, least + half(mark.words));
+    least = mark.x + half(mark.words);
+  }
+  let most = width;
+  for (const mark of [...placed].reverse()) {
+    mark.x = Math.min(mark.x, most - half(mark.words));
+    most = mark.x - half(mark.words);
+  }
+  return placed;
+}
+
+/** Midnight before a day, 1 for the first. */
+export function midnightBefore(day: number): ClockHour {
+  return later(clockHour(0), hours((day - 1) * 24));
+}

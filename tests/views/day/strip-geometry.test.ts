@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { clockHour } from '../../../src/units/hours.ts';
+import { drawStrip, type StripDay, type StripSpan } from '../../../src/views/day/strip-geometry.ts';
+
+const span = (from: number, to: number, words: string, mark?: string): StripSpan => ({
+  tone: 'work',
+  from: clockHour(from),
+  to: clockHour(to),
+  words,
+  ...(mark !== undefined && { mark }),
+});
+
+const day = (spans: readonly StripSpan[], midnight = 0): StripDay => ({
+  title: 'Day 1',
+  midnight: clockHour(midnight),
+  lanes: [{ name: 'The crew', spans }],
+});
+
+const wide = 640;
+
+describe('a strip of 7:00 to 17:00 on 640 px', () => {
+  const strip = drawStrip([day([span(7, 7.5, 'Shop'), span(8, 16.6, 'Grind', '1')])], wide);
+
+  it('is ruled at every full hour, 7:00 to 17:00, 60 px apart', () => {
+    expect(strip.ticks.map(({ x }) => x)).toEqual([20, 80, 140, 200, 260, 320, 380, 440, 500, 560, 620]);
+    expect(strip.ticks.map(({ words }) => words)).toEqual([
+      ...['7:00', '8:00', '9:00', '10:00', '11:00', '12:00'],
+      ...['13:00', '14:00', '15:00', '16:00', '17:00'],
+    ]);
+  });
+
+  it('puts 8:00 to 16:36 where its hours are', () => {
+    const box = strip.days[0]?.lanes[0]?.boxes[1];
+    expect(box).toMatchObject({ x: 80, words: '1 Grind' });
+    expect(box?.width).toBeCloseTo(8.6 * 60, 9);
+  });
+});
+
+it('a day that begins a billionth of an hour before 7:00 is ruled from 7:00', () => {
+  const strip = drawStrip([day([span(7 - 1e-9, 9 + 1e-9, '')])], wide);
+  expect(strip.ticks.map(({ words }) => words)).toEqual(['7:00', '8:00', '9:00']);
+});
+
+it('a second day stands on the same hours as the first', () => {
+  const strip = drawStrip([day([span(8, 9, '')]), day([span(32, 33, '')], 24)], wide);
+  expect(strip.days.map(({ lanes }) => lanes[0]?.boxes[0]?.x)).toEqual([20, 20]);
+});
+
+describe.each([320, 640, 1400])('on %i px', (width) => {
+  const spans = Array.from({ length: 12 }, (_, at) => span(8 + at * 0.2, 8.2 + at * 0.2, 'A long task', `${at + 1}`));
+  const strip = drawStrip([day([...spans, span(12, 19, 'Cure')])], width);
+  const lane = strip.days[0]?.lanes[0];
+
+  it('no span leaves the picture', () => {
+    for (const { x, width: own } of lane?.boxes ?? []) {
+      expect(x).toBeGreaterThanOrEqual(0);
+      expect(x + own).toBeLessThanOrEqual(width);
+    }
+    expect(lane?.boxes).toHaveLength(13);
+  });
+
+  it('every task has its words or its number, inside it or below', () => {
+    const inside = (lane?.boxes ?? []).slice(0, 12).filter(({ words }) => words !== '').length;
+    expect(inside + (lane?.marks.length ?? 0)).toBe(12);
+  });
+
+  it('numbers below stand apart by their own width and within the picture', () => {
+    const marks = lane?.marks ?? [];
+    for (const [at, { x, words }] of marks.entries()) {
+      const half = words.length * 3.6;
+      expect(x - half).toBeGreaterThanOrEqual(0);
+      expect(x + half).toBeLessThanOrEqual(width);
+      const next = marks[at + 1];
+      if (next !== undefined) expect(next.x - x).toBeGreaterThanOrEqual(half + next.words.length * 3.6);
+    }
+  });
+
+  it('hours that are written stand at least 42 px apart', () => {
+    const written = strip.ticks.filter(({ words }) => words !== '');
+    expect(written.length).toBeGreaterThan(1);
+    for (const [at, { x }] of written.entries())
+      expect((written[at + 1]?.x ?? Number.POSITIVE_INFINITY) - x).toBeGreaterThanOrEqual(42);
+  });
+});
