@@ -40,15 +40,15 @@ export class QuoteTabs {
 
   /** Becomes the writer if no other tab is, and says whether this one is. */
   async join(): Promise<boolean> {
-    // A busy page may be late to hear that it was given the lock in time: it asks once more whether anybody has it.
-    return (await this.hold({ signal: AbortSignal.timeout(moment) })) || this.hold({ ifAvailable: true });
+    // A busy page may hear too late that it was given the lock in time: it asks twice.
+    return (await this.holdWithin(moment)) || this.holdWithin(moment);
   }
 
   /** Becomes the writer in place of another tab: asks first, and takes the lock when nobody answers. */
   async takeOver(): Promise<void> {
     if (this.current === 'writer') return;
     this.say('wanted');
-    if (!(await this.hold({ signal: AbortSignal.timeout(patience) }))) await this.hold({ steal: true });
+    if (!(await this.holdWithin(patience))) await this.hold({ steal: true });
   }
 
   /** Tells the other tabs that a change is stored. */
@@ -61,6 +61,10 @@ export class QuoteTabs {
     this.letGo();
   }
 
+  private holdWithin(milliseconds: number): Promise<boolean> {
+    return this.hold({ signal: AbortSignal.timeout(milliseconds) });
+  }
+
   private hold(options: LockOptions): Promise<boolean> {
     if (!('locks' in navigator)) {
       this.become('writer');
@@ -68,13 +72,8 @@ export class QuoteTabs {
     }
     return new Promise((answer) => {
       let release: (() => void) | undefined;
-      const keep = (lock: Lock | null): Promise<void> =>
+      const keep = (): Promise<void> =>
         new Promise((done) => {
-          if (lock === null) {
-            answer(false);
-            done();
-            return;
-          }
           release = done;
           this.release = done;
           this.become('writer');
