@@ -1,14 +1,37 @@
 import { readdir, readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { brotliCompressSync } from 'node:zlib';
 
-/** Bytes of all JavaScript of a built app, each file compressed by brotli at its best. */
-export async function scriptSize(folder: string): Promise<number> {
+/** Bytes of JavaScript, each file compressed by brotli at its best. */
+export interface ScriptSizes {
+  /** What the page loads by itself: the scripts it names, and all that those import at once. */
+  readonly first: number;
+  /** That and what is loaded when it is first wanted. */
+  readonly all: number;
+}
+
+/** How much JavaScript a built app has. */
+export async function scriptSizes(folder: string): Promise<ScriptSizes> {
   const names = await readdir(folder, { recursive: true });
-  const scripts = names.filter((name) => name.endsWith('.js'));
-  if (scripts.length === 0) throw new Error(`There is no JavaScript in ${folder}`);
-  const sizes = await Promise.all(
-    scripts.map(async (name) => brotliCompressSync(await readFile(join(folder, name))).length),
-  );
-  return sizes.reduce((sum, size) => sum + size, 0);
+  const scripts = new Map<string, Buffer>();
+  for (const name of names) if (name.endsWith('.js')) scripts.set(basename(name), await readFile(join(folder, name)));
+  const first = firstScripts(await readFile(join(folder, 'index.html'), 'utf8'), scripts);
+  if (first.size === 0) throw new Error(`The page of ${folder} names no JavaScript`);
+  const sizeOf = (wanted: Iterable<string>): number =>
+    [...wanted].reduce((sum, name) => sum + brotliCompressSync(scripts.get(name) ?? Buffer.alloc(0)).length, 0);
+  return { first: sizeOf(first), all: sizeOf(scripts.keys()) };
+}
+
+function firstScripts(page: string, scripts: ReadonlyMap<string, Buffer>): Set<string> {
+  const found = new Set<string>();
+  const waiting = [...page.matchAll(/(?:src|href)="[^"]*?([^"/]+\.js)"/g)].map(([, name]) => name ?? '');
+  for (let name = waiting.pop(); name !== undefined; name = waiting.pop()) {
+    const script = scripts.get(name);
+    if (script === undefined || found.has(name)) continue;
+    found.add(name);
+    // What is imported when it is wanted stands in brackets: import("./…").
+    for (const [, imported] of script.toString().matchAll(/(?:from|import)\s*["']\.\/([^"']+\.js)["']/g))
+      waiting.push(imported ?? '');
+  }
+  return found;
 }

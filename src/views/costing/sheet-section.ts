@@ -6,6 +6,7 @@ import { send } from '../parts/sheet-events.ts';
 import type { EntryDetail } from '../parts/typed-entry.ts';
 import './field-line.ts';
 import type { FieldView } from './field-view.ts';
+import { OutOfSight } from './out-of-sight.ts';
 import { sheetSectionStyles } from './sheet-section.styles.ts';
 import './sheet-table.ts';
 import type { SectionView } from './sheet-view.ts';
@@ -22,6 +23,11 @@ export class SheetSection extends LitElement {
   @property({ attribute: false }) section: SectionView | undefined;
   /** Refusals by line name, or by `table.row.column`. */
   @property({ attribute: false }) refusals: ReadonlyMap<string, string> = new Map();
+
+  constructor() {
+    super();
+    new OutOfSight(this);
+  }
 
   /** Brings the section into view, with the focus at its heading. */
   come(): void {
