@@ -1,14 +1,14 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Measures } from '../../units/measures.ts';
-import { NarrowScreen } from '../parts/narrow-screen.ts';
+import { NarrowScreen, oneColumn } from '../parts/narrow-screen.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import type { MeasuredFloor } from './measured-floor.ts';
 
 type Loaded = 'not yet' | 'loading' | 'ready' | 'failed';
 
 /**
- * Where the plan of the floor is: open on a wide screen, folded on a phone. The plan itself comes when it is first looked
+ * Where the plan of the floor is: open where it pushes no price out of sight, folded on a phone. The plan itself comes when it is first looked
  * at, so that the first price does not wait for it.
  *
  * @fires plan-edit
@@ -38,7 +38,7 @@ export class PlanDrawer extends LitElement {
   @state() private chosen: boolean | undefined;
   @state() private loaded: Loaded = 'not yet';
 
-  private readonly screen = new NarrowScreen(this);
+  private readonly screen = new NarrowScreen(this, oneColumn);
 
   override render(): TemplateResult | typeof nothing {
     if (this.floor === undefined) return nothing;
