@@ -12,11 +12,11 @@ import '../parts/hold-button.ts';
 import { refusalWords } from '../parts/refusal-words.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import '../price/price-face.ts';
-import type { OfferedSystem } from '../price/price-face.ts';
 import { appShellStyles } from './app-shell.styles.ts';
 import { keepMeasures, readMeasures } from './measures-choice.ts';
 import './measures-picker.ts';
 import { newQuoteAt } from './new-quote-at.ts';
+import { offeredSystems } from './offered-systems.ts';
 import { besideFace, type Face, faceTitles, isOwners, type Route, readRoute, writeRoute } from './route.ts';
 import './quote-tools.ts';
 import './start-page.ts';
@@ -142,7 +142,7 @@ export class AppShell extends LitElement {
       case 'price':
         return html`<price-face
           .session=${session}
-          .systems=${this.offered(session, desk)}
+          .systems=${offeredSystems(session.quote, desk)}
           ?owner=${this.owner}
           measures=${this.measures}
           .refusals=${this.refusals}
@@ -172,18 +172,11 @@ export class AppShell extends LitElement {
     </p>`;
   }
 
-  private offered(session: QuoteSession, desk: QuoteDesk): OfferedSystem[] {
-    return desk.systems.map(({ id, title }) => {
-      const hash = desk.systemHash(id);
-      return { id, title, option: session.quote.options.find((option) => option.system === hash)?.id };
-    });
-  }
-
   private switchSystem(id: string): void {
     const { desk } = this;
     const session = this.open?.session;
     if (desk === undefined || session === undefined) return;
-    const standing = this.offered(session, desk).find((system) => system.id === id)?.option;
+    const standing = offeredSystems(session.quote, desk).find((system) => system.id === id)?.option;
     if (standing !== undefined) {
       this.dispatch({ kind: 'removeOption', option: standing });
       return;
