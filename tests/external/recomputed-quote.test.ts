@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plannedTasks, plannedVisits } from './second-opinion/clock-hours.ts';
+import { plannedWork } from './second-opinion/clock-hours.ts';
 import { jobMoney } from './second-opinion/job-money.ts';
 import { materialNeeds, type SystemId } from './second-opinion/material-needs.ts';
 import { codeIn, numberIn, PrintedQuote, type PrintedRow } from './second-opinion/printed-quote.ts';
@@ -80,6 +80,15 @@ const jobs: Readonly<Record<string, readonly string[]>> = {
     'cove_radius=1.5',
   ],
   'one person, and a cove of 30 ft': ['crew_extra=-1', 'cove_wanted=1', 'cove_typed=30'],
+  'a cold slab, a late morning, the last coat begun by 14:30': [
+    'slab_temperature=57',
+    'humidity=0.8',
+    'day_begins=7.75',
+    'latest_coat_start=14.5',
+    'joint_treatment=fill_after',
+    'pilot_lights=2',
+  ],
+  'a hot slab, which shortens the window of each coat': ['slab_temperature=93', 'humidity=0.35', 'tasks.vacuum.wait=2'],
   'a small repair by hand tools': [
     'repair_only=1',
     'grinder=hand_tools',
@@ -89,6 +98,12 @@ const jobs: Readonly<Record<string, readonly string[]>> = {
   ],
 };
 
+/** What only full flake has. */
+const flakeJobs: typeof jobs = {
+  'a second clear with grit': ['coats.3.include=1', 'additions.1.include=1'],
+  'a second clear on a hot slab': ['coats.3.include=1', 'slab_temperature=93'],
+};
+
 function wordsFor(area: number, sets: readonly string[]): string[] {
   const edge = Math.round(400 * Math.sqrt(area)) / 100;
   const rows = `areas=[{"place":"bay","shape":"known","known_area":${area},"known_edge":${edge}}]`;
@@ -96,17 +111,22 @@ function wordsFor(area: number, sets: readonly string[]): string[] {
 }
 
 describe.each(systems)('%s', (system) => {
-  describe.each(Object.entries(jobs))('%s', (_, sets) => {
+  const own = system === 'flake-full-broadcast' ? { ...jobs, ...flakeJobs } : jobs;
+  describe.each(Object.entries(own))('%s', (_, sets) => {
     it.each(floors)('on %d ft2 agrees in every product, hour and dollar', (area) => {
       const quote = new PrintedQuote(system, wordsFor(area, sets));
       const needs = materialNeeds(system, quote, products);
       const materials = expectPurchases(quote, needs.byProduct);
-      const tasks = plannedTasks(system, quote);
-      const visits = plannedVisits(tasks, quote);
+      const { tasks, visits } = plannedWork(system, quote, products);
       const printedTasks = quote.rows('tasks');
       expect(printedTasks.map((row) => codeIn(row, 'task')).sort()).toEqual(tasks.map(({ task }) => task).sort());
-      for (const { task, hours } of tasks)
-        expectNear(task, numberIn(quote.row('tasks', 'task', task), 'task_hours'), hours);
+      for (const { task, hours, included, starts, ends } of tasks) {
+        const row = quote.row('tasks', 'task', task);
+        expectNear(task, numberIn(row, 'task_hours'), hours);
+        if (!included) continue;
+        expectNear(`start of ${task}`, numberIn(row, 'start'), starts);
+        expectNear(`finish of ${task}`, numberIn(row, 'finish'), ends);
+      }
       const printedTrips = quote.rows('trips');
       expect(printedTrips).toHaveLength(visits.length);
       visits.forEach((visit, at) => {

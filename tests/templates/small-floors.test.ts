@@ -55,9 +55,10 @@ describe('setting up, loading and loading out', () => {
 
 describe('a quarter of an hour over', () => {
   const visit = (hours: number): [days: number, charged: number] => {
-    // The shipped first visit holds 7.25 h on site; its wait is the rest of `hours`.
-    const worked = priced(flake).number('trips.row_1.site_hours');
-    const floor = priced(flake, { set: { 'tasks.vacuum.wait': hours - worked } });
+    // A day holds 7.25 h on site; setting up takes the rest of `hours`.
+    const found = priced(flake);
+    const setUp = found.number('set_up_first') + hours - found.number('trips.row_1.site_hours');
+    const floor = priced(flake, { set: { set_up_first: setUp } });
     return [floor.number('trips.row_1.days'), floor.number('trips.row_1.days_charged')];
   };
 

@@ -17,11 +17,12 @@ const folder = mkdtempSync(join(tmpdir(), 'systems-'));
 const path = join(folder, id, 'template.json');
 afterAll(() => rmSync(folder, { recursive: true }));
 
-/** A system nobody shipped: one thick clear coat. It uses every part, and brings a coat, its tasks and nothing else. */
+/** A system nobody shipped: one thick clear coat. It uses every part, and brings a coat, its tasks and when it is used. */
 const tasks = [
   { task: 'vacuum', label: 'Vacuum twice and tack', quantity: { formula: 'worked_area' }, rate: 900, people: 2 },
   { task: 'lay_clear', label: 'Clear', quantity: { formula: 'worked_area' }, rate: 400, people: 2 },
 ];
+const stated = (name: string) => ({ name, label: name, unit: 'h', value: 24, source: 'made up for this test' });
 const coat = { coat: 'clear', label: 'Thick clear', product: 'clear_epoxy', coverage_typed: 80 };
 mkdirSync(join(folder, id));
 writeFileSync(
@@ -37,6 +38,7 @@ writeFileSync(
       { rowsFor: 'coats', rows: [coat] },
       { rowsFor: 'tasks', rows: tasks },
       ...['buying', 'extras', 'cautions', 'hours', 'money'].map((use) => ({ use })),
+      { id: 'care', title: 'Care', lines: ['walk_hours', 'furnish_hours', 'drive_hours'].map(stated) },
     ],
   }),
 );

@@ -1,35 +1,34 @@
-import { extraWork, fixedShare, peopleOn } from './extra-work.ts';
+import { extraWork, peopleOn } from './extra-work.ts';
 import { builtOn, hoursOnIt } from './floor-measure.ts';
 import { measured, pitsOf, type SystemId } from './material-needs.ts';
-import { numberIn, type PrintedQuote } from './printed-quote.ts';
-import { wholeUp } from './products.ts';
+import { codeIn, numberIn, type PrintedQuote } from './printed-quote.ts';
+import type { Product } from './products.ts';
+import { type Cure, type PlannedTask, type PlannedVisit, type TimedTask, WorkClock } from './work-clock.ts';
 
-/** A task as the trade plans it: labour hours, people at it, and whether it runs beside the one above. */
-export interface PlannedTask {
-  readonly task: string;
-  readonly hours: number;
-  readonly people: number;
-  readonly visit: number;
-  readonly beside: boolean;
-  readonly included: boolean;
+export interface PlannedWork {
+  readonly tasks: readonly TimedTask[];
+  readonly visits: readonly PlannedVisit[];
 }
 
-export interface PlannedVisit {
-  readonly used: boolean;
-  readonly worked: number;
-  readonly onSite: number;
-  readonly days: number;
-  readonly paid: number;
-  readonly daysCharged: number;
+/** The task list, followed from hour to hour. */
+export function plannedWork(
+  system: SystemId,
+  quote: PrintedQuote,
+  products: ReadonlyMap<string, Product>,
+): PlannedWork {
+  const clock = new WorkClock(quote, coatCures(quote, products));
+  clock.follow(plannedTasks(system, quote));
+  return { tasks: clock.tasks, visits: clock.visits() };
 }
 
 /** Rates a person, an hour; common practice, no source. Hours of the task list, in work order. */
-export function plannedTasks(system: SystemId, quote: PrintedQuote): PlannedTask[] {
+function plannedTasks(system: SystemId, quote: PrintedQuote): PlannedTask[] {
   return [
+    ...extras(quote, ['move_furniture', 'mask_more', 'door_seal', 'pilot_lights']),
     ...preparation(system, quote),
     ...repairs(system, quote),
+    ...extras(quote, ['fit_strips', 'lay_cove']),
     ...coating(system, quote),
-    ...extras(quote),
     ...afterCoating(quote),
   ];
 }
@@ -109,40 +108,57 @@ function repairs(system: SystemId, quote: PrintedQuote): PlannedTask[] {
 
 function coating(system: SystemId, quote: PrintedQuote): PlannedTask[] {
   const { area } = measured(quote);
-  const byAll = (visit: number, planned: Planned): PlannedTask => by(peopleOn(visit, area, quote), visit, planned);
+  const byAll = (visit: number, planned: Planned, coats: Coats = {}): PlannedTask => ({
+    ...by(peopleOn(visit, area, quote), visit, planned),
+    ...coats,
+  });
+  const abrade = (visit: number, over: string, included: boolean): PlannedTask =>
+    byAll(visit, [`abrade_${over}`, area / 350, included], { over, ifMissed: true });
   if (system === 'solid-colour') {
     const cars = quote.entry('cars_park') === 1;
     return [
       byAll(1, ['vacuum', area / 900]),
-      byAll(1, ['lay_first_colour', area / 450]),
+      byAll(1, ['lay_first_colour', area / 450], { lays: 'first_colour' }),
       byAll(1, ['wash_first_colour', 0.5]),
-      byAll(2, ['lay_second_colour', area / 450]),
+      abrade(2, 'first_colour', true),
+      byAll(2, ['lay_second_colour', area / 450], { lays: 'second_colour', over: 'first_colour' }),
       byAll(2, ['line_out', 2, numberIn(quote.row('tints', 'tint', 'accent_colour'), 'include') === 1]),
       byAll(2, ['wash_second_colour', 0.5]),
-      byAll(3, ['lay_wear_coat', area / 550, cars]),
+      abrade(3, 'second_colour', cars),
+      byAll(3, ['lay_wear_coat', area / 550, cars], { lays: 'wear_coat', over: 'second_colour' }),
       byAll(3, ['wash_wear_coat', 0.5, cars]),
     ];
   }
   const second = numberIn(quote.row('coats', 'coat', 'second_clear'), 'include') === 1;
   return [
     byAll(1, ['vacuum', area / 900]),
-    byAll(1, ['lay_base', area / 450]),
+    byAll(1, ['lay_base', area / 450], { lays: 'base' }),
     byAll(1, ['broadcast_flake', area / 900]),
     byAll(1, ['wash_base', 0.5]),
-    byAll(2, ['scrape', area / 350]),
-    byAll(2, ['lay_clear', area / 450]),
+    byAll(2, ['scrape', area / 350], { over: 'base' }),
+    byAll(2, ['lay_clear', area / 450], { lays: 'clear' }),
     byAll(2, ['wash_clear', 0.5]),
-    byAll(3, ['lay_second_clear', area / 450, second]),
+    abrade(3, 'clear', second),
+    byAll(3, ['lay_second_clear', area / 450, second], { lays: 'second_clear', over: 'clear' }),
     byAll(3, ['wash_second_clear', 0.5, second]),
   ];
 }
 
-function extras(quote: PrintedQuote): PlannedTask[] {
+type Coats = Pick<PlannedTask, 'lays' | 'over' | 'ifMissed'>;
+
+/** What is asked for beside the coats, of those named. */
+function extras(quote: PrintedQuote, named: readonly string[]): PlannedTask[] {
   const { area, edge } = measured(quote);
   const alone = ['door_seal', 'fit_strips', 'pilot_lights'];
-  return Object.entries(extraWork(quote, edge).hours).map(([task, hours]) =>
-    by(alone.includes(task) ? 1 : peopleOn(1, area, quote), 1, [task, hours ?? 0, hours !== undefined]),
-  );
+  const flames = quote.entry('pilot_lights');
+  const hours: Readonly<Record<string, number | undefined>> = {
+    ...extraWork(quote, edge).hours,
+    pilot_lights: flames > 0 ? flames * 0.5 : undefined,
+  };
+  return named.map((task) => {
+    const people = alone.includes(task) ? 1 : peopleOn(1, area, quote);
+    return by(people, 1, [task, hours[task] ?? 0, hours[task] !== undefined]);
+  });
 }
 
 function afterCoating(quote: PrintedQuote): PlannedTask[] {
@@ -150,50 +166,26 @@ function afterCoating(quote: PrintedQuote): PlannedTask[] {
   return [by(1, 2, ['fill_joints_after', quote.entry('joint_length') / 30, after])];
 }
 
-/** Up to a quarter of an hour over a day, or over half a day, costs no further one. */
-const grace = 0.25;
+/** When each coat takes the next, on this slab. Thrown to refusal, the base holds the clear by its texture. */
+function coatCures(quote: PrintedQuote, products: ReadonlyMap<string, Product>): Map<string, Cure> {
+  return new Map(
+    quote.rows('coats').map((row) => {
+      const product = products.get(codeIn(row, 'product')) ?? {};
+      const share = timeShare(product, quote.entry('slab_temperature'), quote.entry('humidity'));
+      const endless = numberIn(row, 'to_refusal') === 1;
+      const until = endless ? Number.POSITIVE_INFINITY : Number(product.recoat_before) * share;
+      return [codeIn(row, 'coat'), { from: Number(product.recoat_after) * share, until }];
+    }),
+  );
+}
 
-/** The clock of each visit: tasks in a row one after another, those beside one another only as long as the longer side. */
-export function plannedVisits(tasks: readonly PlannedTask[], quote: PrintedQuote): PlannedVisit[] {
-  const { area } = measured(quote);
-  const share = fixedShare(area);
-  const [day, away] = [quote.entry('day_length'), share * quote.entry('shop_time') + 2 * quote.entry('drive_time')];
-  return [1, 2, 3, 4].map((visit) => {
-    const own = tasks.filter((task) => task.visit === visit);
-    if (!own.some((task) => task.included))
-      return { used: false, worked: 0, onSite: 0, days: 0, paid: 0, daysCharged: 0 };
-    const crew = peopleOn(visit, area, quote);
-    const setUp = quote.entry('set_up_first') * (visit === 1 ? 1 : quote.entry('set_up_share_later'));
-    const fixed = share * (setUp + quote.entry('load_out'));
-    const worked = own.reduce((sum, task) => sum + task.hours, 0) + crew * fixed;
-    const onSite = clockOf(own, crew) + waits(own, quote) + fixed;
-    const days = Math.max(1, wholeUp(onSite / (day - away + grace)));
-    const released = numberIn(quote.rows('trips')[visit - 1] ?? {}, 'released_hours');
-    const half = quote.entry('half_day');
-    return {
-      used: true,
-      worked,
-      onSite,
-      days,
-      paid: Math.max(worked, crew * (onSite - released)) + crew * days * away,
-      daysCharged: Math.max(1, wholeUp((onSite + days * away - grace) / day / half)) * half,
-    };
+/** An epoxy takes twice as long for each 18 F less; others by their table at 50, 70, 90 F and 30, 80 % of humidity. */
+function timeShare(product: Product, slab: number, humidity: number): number {
+  if (product.chemistry === 'epoxy') return 2 ** ((Number(product.times_at) - slab) / 18);
+  const [cold, mild, hot] = ['cold', 'mild', 'hot'].map((at) => {
+    const [dry, humid] = [Number(product[`${at}_dry`]), Number(product[`${at}_humid`])];
+    return dry + (humid - dry) * Math.min(1, Math.max(0, (humidity - 0.3) / 0.5));
   });
-}
-
-/** Cure waits stand on the clock. */
-function waits(tasks: readonly PlannedTask[], quote: PrintedQuote): number {
-  const waiting = tasks.filter((task) => task.included);
-  return waiting.reduce((sum, { task }) => sum + numberIn(quote.row('tasks', 'task', task), 'wait'), 0);
-}
-
-/** Whoever works alone has nobody beside. */
-function clockOf(tasks: readonly PlannedTask[], crew: number): number {
-  const chains: { lead: number; sides: number }[] = [];
-  for (const { hours, people, beside: joins } of tasks) {
-    const chain = chains.at(-1);
-    if (joins && crew > 1 && chain !== undefined) chain.sides += hours / people;
-    else chains.push({ lead: hours / people, sides: 0 });
-  }
-  return chains.reduce((clock, { lead, sides }) => clock + Math.max(lead, sides), 0);
+  const [from, to, of] = slab < 70 ? [cold, mild, (slab - 50) / 20] : [mild, hot, (slab - 70) / 20];
+  return Number(from) + (Number(to) - Number(from)) * Math.min(1, Math.max(0, of));
 }

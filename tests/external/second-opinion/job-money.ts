@@ -1,9 +1,9 @@
-import type { PlannedVisit } from './clock-hours.ts';
 import { grinderFor } from './clock-hours.ts';
 import { extraWork } from './extra-work.ts';
 import { measured, type SystemId } from './material-needs.ts';
 import { numberIn, type PrintedQuote } from './printed-quote.ts';
 import { cents, wholeUp } from './products.ts';
+import type { PlannedVisit } from './work-clock.ts';
 
 export interface Bought {
   readonly materials: number;
