@@ -4,10 +4,10 @@ import type { Measures } from '../units/measures.ts';
 import { cellIn, lineIn, wordsOf } from './option-cells.ts';
 import { layTable, type TextColumn } from './text-layout.ts';
 
-const taskColumns = ['visit', 'people', 'task_hours', 'clock_added'];
+const taskColumns = ['visit_used', 'people', 'task_hours', 'clock_added'];
 const tripColumns = ['site_hours', 'days', 'worked', 'paid', 'days_charged'];
 /** Columns whose heading says what they count. */
-const bare: readonly string[] = ['visit', 'people'];
+const bare: readonly string[] = ['visit_used', 'people'];
 
 /** Hours by task and by visit, those that are not zero. A system may lack either table. */
 export function hoursLines(results: OptionResults, measures: Measures): string[] {

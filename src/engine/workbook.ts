@@ -11,11 +11,13 @@ import type { CellPlan, CellValue, FailureKind, PlannedCell } from '../formula/c
 import { addressCells, type CellAddresses } from './cell-addresses.ts';
 import { ColumnFunctions } from './column-functions.ts';
 import { codeContent, formulaText, placeText } from './emit-cell.ts';
+import { LazyIf } from './lazy-if.ts';
 import { RoundingFunctions } from './rounding-functions.ts';
 
 // Static, and once: the `functionPlugins` option would drop every other function.
 HyperFormula.registerFunctionPlugin(RoundingFunctions);
 HyperFormula.registerFunctionPlugin(ColumnFunctions);
+HyperFormula.registerFunctionPlugin(LazyIf);
 
 /** The cells of one option, worked out. Cells are named by their index in the plan. */
 export interface Workbook {
