@@ -1,9 +1,9 @@
-import { multiplyUnits, one, parseUnit, powerOfUnit, type Unit } from './unit.ts';
+import { multiplyUnits, one, parseUnit, powerOfUnit, type Unit, unitText } from './unit.ts';
 import { atomsByName } from './unit-table.ts';
 
 /*
  * Factors: NIST Handbook 44, Appendix C and NIST SP 811, Appendix B.8, from memory. All are exact by definition
- * (the yard and pound agreement of 1959; the US gallon is 231 cubic inches).
+ * (the yard and pound agreement of 1959; the US gallon is 231 cubic inches; standard gravity is 9.80665 m/s²).
  */
 export const metresPerFoot = 0.3048;
 export const millimetresPerInch = 25.4;
@@ -12,6 +12,8 @@ export const kilometresPerMile = 1.609344;
 export const litresPerGallon = 3.785411784;
 export const kilogramsPerPound = 0.45359237;
 export const gramsPerOunce = 28.349523125;
+/** What a pound weighs under standard gravity is its force; a newton on a square millimetre is a megapascal: 0.006894757. */
+const megapascalsPerPsi = (kilogramsPerPound * 9.80665) / millimetresPerInch ** 2;
 export const cubicInchesPerGallon = 231;
 const squareInchesPerSquareFoot = 144;
 const milsPerInch = 1000;
@@ -32,8 +34,13 @@ const metricAtoms: ReadonlyMap<string, { readonly atom: string; readonly factor:
   ['ddegF', { atom: 'ddegC', factor: 5 / 9 }],
 ]);
 
+/** Units that are shown as one of their own, and not as what their atoms make: a pound on a square inch is a force. */
+const metricCompounds: ReadonlyMap<string, { readonly atom: string; readonly factor: number }> = new Map([
+  ['lb/in2', { atom: 'MPa', factor: megapascalsPerPsi }],
+]);
+
 /**
- * A value and its unit for metric display: ft2 → m2, gal → L, mil → um, lb → kg, degF → degC. What has no metric
+ * A value and its unit for metric display: ft2 → m2, gal → L, mil → um, lb → kg, degF → degC, lb/in2 → MPa. What has no metric
  * form (dollars, hours, counts) stays. Example: `toMetric(528, ft2)` → 49.05 m2. Full precision, no rounding.
  */
 export function toMetric(value: number, unit: Unit): { readonly value: number; readonly unit: Unit } {
@@ -68,6 +75,8 @@ function metricForm(unit: Unit): MetricForm {
 }
 
 function makeMetricForm(unit: Unit): MetricForm {
+  const compound = metricCompounds.get(unitText(unit));
+  if (compound !== undefined) return { factor: compound.factor, metric: unitOf(compound.atom) };
   let factor = 1;
   let metric = one;
   let changed = false;

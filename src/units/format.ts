@@ -1,6 +1,6 @@
-import { fromMetric } from './conversion.ts';
-import { fifteenDigits, roundTo } from './decimal-rounding.ts';
+import { roundTo } from './decimal-rounding.ts';
 import { type Measures, shownIn, unitIn } from './measures.ts';
+import { metricDecimals } from './metric-decimals.ts';
 import { isSerialDay, writeIsoDate } from './serial-day.ts';
 import { declaredTerms, one, prettyUnit, type Unit } from './unit.ts';
 
@@ -18,14 +18,6 @@ type NumberForm =
 
 const trueMinus = '−';
 const significantDigits = 4;
-/** Of what becomes finer in metric than anybody measures: 8 mil is 203 µm, 65 °F is 18.3 °C. */
-const metricDigits: ReadonlyMap<string, number> = new Map([
-  ['um', 3],
-  ['degC', 3],
-  ['ddegC', 3],
-]);
-/** A metric number of so many digits that says the stored value exactly was typed so. */
-const typedDigits = 9;
 const moneyDecimals = 2;
 /** Decimals and sizes beyond these are no longer read; they are shown as a power of ten. */
 const mostDecimals = 15;
@@ -37,6 +29,7 @@ const allPlaces = 400;
  * A value with its unit, for people to read: '$4,325.00', '8 %', '528 ft²', '11.97 mil', '2 visits', '65 °F',
  * '$38.00/h', a date as 2026-03-09. About four significant digits, whole numbers never shortened, trailing zeros
  * trimmed except for money, a true minus sign, and never 0 for what is not 0. Not finite: 'not a number'.
+ * In metric a converted number has the decimals that people write (`metricDecimals`): 30 ft → '9.14 m', 8 in → '203 mm'.
  */
 export function formatQuantity(value: number, unit: Unit, options?: FormatOptions): string {
   if (!Number.isFinite(value)) return formatNumber(value, unit, options);
@@ -55,8 +48,8 @@ export function formatNumber(value: number, unit: Unit = one, options?: FormatOp
   const shown = shownIn(value, unit, options?.measures ?? 'us');
   const size = Math.abs(isShare(unit) ? timesHundred(value) : shown.value);
   const money = isMoney(unit);
-  const significant = shown.unit === unit ? undefined : metricDigits.get(shown.unit.text);
-  const form = numberForm(size, money, options?.digits, significant);
+  const usual = shown.unit === unit || money ? undefined : metricDecimals(size, shown.unit, money);
+  const form = numberForm(size, money, options?.digits ?? usual);
   const text = formatter(form).format(form.kind === 'decimals' ? roundTo(size, form.most) : size);
   return (shown.value < 0 ? trueMinus : '') + (money ? '$' : '') + text;
 }
@@ -78,24 +71,17 @@ export function unitSuffix(declared: Unit, number = '', measures: Measures = 'us
 
 /**
  * The value as text for an edit field, all 15 digits, without unit: `readTyped` (shares as percent) gives the same
- * 15 digits back. Example: 0.0825 of % → '8.25'. Not finite: ''. In metric a number that was typed comes back as it was,
- * up to 9 digits, and any other is rounded as it is shown: 22 ft → '6.7056', 134 ft2/gal → '3.289'.
+ * 15 digits back. Example: 0.0825 of % → '8.25'. Not finite: ''. In metric a number is rounded as it is shown, money to
+ * cents: 22 ft → '6.71', 134 ft2/gal → '3.289'. What was typed with more digits than that has its text kept beside the
+ * value (`textToKeep`), and that stands in the field (`standingText`).
  */
 export function formatForTyping(value: number, unit: Unit, measures: Measures = 'us'): string {
   if (!Number.isFinite(value)) return '';
   if (unit.text === 'date') return isSerialDay(value) ? writeIsoDate(value) : '';
   const shown = shownIn(value, unit, measures);
-  const number = shown.unit === unit ? roundTo(value, allPlaces) : metricForTyping(shown.value, value, unit);
+  const places = shown.unit === unit ? allPlaces : metricDecimals(shown.value, shown.unit, isMoney(unit));
+  const number = roundTo(shown.value, places);
   return formatter({ kind: 'typing' }).format(isShare(unit) ? timesHundred(value) : number);
-}
-
-function metricForTyping(metric: number, stored: number, unit: Unit): number {
-  if (metric === 0) return 0;
-  const magnitude = Math.floor(Math.log10(Math.abs(metric)));
-  const typed = roundTo(metric, typedDigits - 1 - magnitude);
-  if (fifteenDigits(fromMetric(typed, unit)) === fifteenDigits(stored)) return typed;
-  const significant = metricDigits.get(unitIn(unit, 'metric').text) ?? significantDigits;
-  return roundTo(metric, Math.max(0, significant - 1 - magnitude));
 }
 
 /** Whether the unit is dollars, or dollars per something. */
@@ -114,17 +100,12 @@ function timesHundred(share: number): number {
   return roundTo(roundTo(share, allPlaces) * 100, allPlaces);
 }
 
-function numberForm(
-  size: number,
-  money: boolean,
-  digits: number | undefined,
-  significant: number = significantDigits,
-): NumberForm {
+function numberForm(size: number, money: boolean, digits: number | undefined): NumberForm {
   const magnitude = size === 0 ? 0 : Math.floor(Math.log10(size));
   if (size >= largestPlain || -magnitude + 1 > mostDecimals) {
     return { kind: 'scientific' };
   }
-  const usual = Math.max(0, significant - 1 - magnitude);
+  const usual = Math.max(0, significantDigits - 1 - magnitude);
   const wanted = digits ?? (money ? moneyDecimals : usual);
   const most = Math.max(0, Math.min(mostDecimals, wanted));
   if (size !== 0 && roundTo(size, most) === 0)

@@ -4,6 +4,7 @@ import { parseUnit, type Unit } from './unit.ts';
 
 /** What labels say in US units, with the atom that the label's own unit then has. Longest first. */
 const metricWords: readonly (readonly [atom: string, us: string, metric: string])[] = [
+  ['lb', 'pounds a square inch', 'megapascals'],
   ['ft', 'square feet', 'square metres'],
   ['ft', 'square foot', 'square metre'],
   ['in', 'square inches', 'square millimetres'],
@@ -59,9 +60,9 @@ const inchesPerFoot = 12;
 const centimetres = 2;
 /** `in` is a word too: it is a unit where a phrase ends with it, or a side follows. */
 const amount =
-  /(?<![\d./])(\d+(?:[.,]\d+)?) (ft²|ft|gal|lb|mil|in(?= (?:wide|high|deep|thick|long)|[.,;:)]|$))(?![\w²³/])(?: (\d+(?:\.\d+)?) in\b)?/g;
-/** Numbers that share one unit, as in “8 to 12 ft”: the first of them would be left behind. */
-const sharedUnit = /\d ?(?:to|or|and|,|–|-|×|x) ?\d+(?:\.\d+)? (?:ft|in|gal|lb|mil)/;
+  /(?<![\d.,/])(\d+(?:,\d{3})*(?:\.\d+)?) (ft²|ft|gal|lb|mil|in(?= (?:wide|high|deep|thick|long)|[.,;:)]|$))(?![\w²³/])(?: (\d+(?:\.\d+)?) in\b)?/g;
+/** Numbers that share one unit, as in “8 to 12 ft”: the first of them would be left behind. 1,000 ft² is one number. */
+const sharedUnit = /\d ?(?:to|or|and|,(?!\d{3}\b)|–|-|×|x) ?\d+(?:\.\d+)? (?:ft|in|gal|lb|mil)/;
 
 /**
  * The amounts that words of a sheet say in figures, in `measures`, lengths to the centimetre: 'two 9 ft doors, 6 in' →
@@ -71,7 +72,7 @@ const sharedUnit = /\d ?(?:to|or|and|,|–|-|×|x) ?\d+(?:\.\d+)? (?:ft|in|gal|l
 export function amountsIn(words: string, measures: Measures): string {
   if (measures === 'us' || sharedUnit.test(words)) return words;
   return words.replace(amount, (whole, number: string, unitText: string, inches: string | undefined) => {
-    const value = Number(number.replace(',', ''));
+    const value = Number(number.replaceAll(',', ''));
     if (unitText === 'ft') return inUnit(value + Number(inches ?? 0) / inchesPerFoot, 'ft', centimetres);
     if (inches !== undefined) return whole;
     if (unitText === 'in') return inUnit(value / inchesPerFoot, 'ft', centimetres);

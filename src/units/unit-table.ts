@@ -60,6 +60,7 @@ const atoms: readonly Atom[] = [
   measure('mL', ['millilitre', 'millilitres', 'milliliter', 'milliliters']),
   measure('kg', ['kilogram', 'kilograms']),
   measure('g', ['gram', 'grams']),
+  measure('MPa', ['megapascal', 'megapascals']),
   measure('A', ['amp', 'amps', 'ampere', 'amperes']),
   measure('V', ['volt', 'volts']),
   { name: '$', kind: 'money', symbol: '$', plural: '$', typed: ['usd', 'dollar', 'dollars'] },

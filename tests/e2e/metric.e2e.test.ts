@@ -109,4 +109,35 @@ describe('the built app in metric', () => {
     expect(problems).toEqual([]);
     await close();
   });
+
+  it('rounds what stands in fields of Costing as people write it, and enters nothing from a field left as it was', async () => {
+    const { page, problems, close } = await openApp(browser, '#/quote/demo/price');
+    await page.getByRole('heading', { name: /^Measure/ }).waitFor();
+    const before = await prices(page);
+    await turnMetric(page);
+    await turnOwner(page);
+    await page.getByRole('link', { name: 'Costing' }).click();
+    await page.getByRole('navigation', { name: 'Sheets' }).waitFor();
+    // In feet and gallons hardly any of their numbers is round.
+    const inMetres = page.locator('number-field').filter({ has: page.locator('.unit', { hasText: /^(m|m²|mm|km)$/ }) });
+    const count = await inMetres.count();
+    expect(count).toBeGreaterThan(3);
+    const texts = await inMetres.locator('input').evaluateAll((inputs) => inputs.map((input) => Object(input).value));
+    expect(texts.filter((text) => !/^\d+(\.\d{1,3})?$/.test(text))).toEqual([]);
+    for (let at = 0; at < Math.min(count, 6); at++) {
+      const input = inMetres.nth(at).locator('input');
+      await input.focus();
+      // Typed over with itself, and back: still what stood there.
+      await page.keyboard.type(String(texts[at]));
+      await page.keyboard.press('Enter');
+      await page.keyboard.press('Tab');
+    }
+    await page.getByRole('button', { name: 'Undo', exact: true }).waitFor();
+    expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
+    await page.getByRole('link', { name: 'Price' }).first().click();
+    await page.getByRole('heading', { name: /^Measure/ }).waitFor();
+    expect(await prices(page)).toEqual(before);
+    expect(problems).toEqual([]);
+    await close();
+  });
 });

@@ -21,6 +21,7 @@ describe('metric display', () => {
     [200, 'ft2/gal', 4.908477, 'm2/L'],
     [8.18, '$/ft2', 88.0487871, '$/m2'],
     [10, 'mi', 16.09344, 'km'],
+    [250, 'lb/in2', 1.723689, 'MPa'],
     [3, 'oz/gal', 22.467455, 'g/L'],
     [40, 'lb/pack', 18.143695, 'kg/pack'],
     [38, '$/h', 38, '$/h'],
@@ -46,6 +47,7 @@ describe('metric display', () => {
       '$',
       'date',
       'oz/gal',
+      'lb/in2',
     );
     fc.assert(
       fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), units, (value, text) => {

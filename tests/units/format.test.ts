@@ -77,6 +77,39 @@ describe('a value with its unit', () => {
   });
 });
 
+/** Values as sheets have them, with what is shown and what stands in a field. */
+const converted: readonly (readonly [value: number, declared: string, shown: string, typed: string])[] = [
+  [30, 'ft', '9.14 m', '9.14'],
+  [24, 'ft', '7.32 m', '7.32'],
+  [20, 'ft', '6.1 m', '6.1'],
+  [137 / 12, 'ft', '3.48 m', '3.48'],
+  [0.05, 'ft', '0.015 m', '0.015'],
+  [5280, 'ft', '1,609.34 m', '1609.34'],
+  [8, 'in', '203 mm', '203'],
+  [0.0625, 'in', '1.6 mm', '1.6'],
+  [4, 'ft2', '0.37 m²', '0.37'],
+  [20 / 3, 'ft2', '0.62 m²', '0.62'],
+  [12345, 'ft2', '1,146.89 m²', '1146.89'],
+  [15, 'mi', '24.1 km', '24.1'],
+  [250, 'lb/in2', '1.72 MPa', '1.72'],
+  [100, 'ft2/h', '9.29 m²/h', '9.29'],
+  [134, 'ft2/gal', '3.289 m²/L', '3.289'],
+  [5, 'gal', '18.93 L', '18.93'],
+  [8, 'mil', '203 µm', '203'],
+  [65, 'degF', '18.3 °C', '18.3'],
+  [12.5, '$/ft2', '$134.55/m²', '134.55'],
+  [0.7, '$/mi', '$0.43/km', '0.43'],
+  [0, 'ft', '0 m', '0'],
+  [-30, 'ft', '−9.14 m', '-9.14'],
+];
+
+describe('a US value in metric is written as people write metric', () => {
+  it.each(converted)('%d %s is shown as %s, and as %s in a field', (value, declared, shown, typed) => {
+    expect(formatQuantity(value, unit(declared), { measures: 'metric' })).toBe(shown);
+    expect(formatForTyping(value, unit(declared), 'metric')).toBe(typed);
+  });
+});
+
 describe('text for an edit field', () => {
   it.each([
     [0.0825, '%', '8.25'],

@@ -19,6 +19,7 @@ describe('the unit in which a value is shown', () => {
     ['in2/ft2', 'mm2/m2'],
     ['lb/ft2', 'kg/m2'],
     ['oz/lb', 'g/kg'],
+    ['lb/in2', 'MPa'],
     ['$/ft', '$/m'],
     ['$/mi', '$/km'],
     ['ft2/h', 'm2/h'],
@@ -47,6 +48,7 @@ describe('a label beside a metric value', () => {
     ['Square inches in a square foot', 'in2/ft2', 'Square millimetres in a square metre'],
     ['Width of an inch', 'in', 'Width of a millimetre'],
     ['Ounces in a pound', 'oz/lb', 'Grams in a kilogram'],
+    ['Pounds a square inch', 'lb/in2', 'Megapascals'],
   ])('turns “%s” of %s into “%s”', (label, declared, shown) => {
     expect(labelIn(label, unit(declared), 'metric')).toBe(shown);
     expect(labelIn(label, unit(declared), 'us')).toBe(label);
@@ -64,8 +66,9 @@ describe('a label beside a metric value', () => {
 });
 
 describe('lengths', () => {
-  it(`are 22' 6" and 6.858 m`, () => {
-    expect([writeLength(22.5, 'us'), writeLength(22.5, 'metric')]).toEqual([`22' 6"`, '6.858 m']);
+  it(`are 22' 6" and, to the centimetre as on a plan, 6.86 m; 30 by 24 ft are 9.14 and 7.32 m`, () => {
+    expect([writeLength(22.5, 'us'), writeLength(22.5, 'metric')]).toEqual([`22' 6"`, '6.86 m']);
+    expect([30, 24].map((side) => writeLength(side, 'metric'))).toEqual(['9.14 m', '7.32 m']);
   });
 
   it('of a 12 × 20 ft floor are 3.66 × 6.1 m to the centimetre', () => {
@@ -78,6 +81,9 @@ describe('figures among the words of a sheet', () => {
     ['two 9 ft doors, 6 in', 'two 2.74 m doors, 0.15 m'],
     ['13 steps, 3 ft 6 in wide', '13 steps, 1.07 m wide'],
     ['Vapour from 1000 ft²', 'Vapour from 92.9 m²'],
+    ['Vapour from 1,000 ft² in a day', 'Vapour from 92.9 m² in a day'],
+    ['4, 6, 8 ft', '4, 6, 8 ft'],
+    ['12,5 ft', '12,5 ft'],
     ['a 5 gal pail', 'a 18.93 L pail'],
     ['1/4 in flake', '1/4 in flake'],
     ['8 to 12 ft', '8 to 12 ft'],

@@ -29,6 +29,8 @@ describe('typed where metric is shown', () => {
     ['5', 'ddegF', 9],
     ['1.5 + 1.548', 'ft', 10],
     ['45.359237', 'lb', 100],
+    ['1.72368932329209', 'lb/in2', 250],
+    ['1.72368932329209 MPa', 'lb/in2', 250],
     ['38', '$/h', 38],
     ['8', '%', 0.08],
   ])('%s of %s is %d of it', (text, declared, value) => {
@@ -97,12 +99,19 @@ describe('the text kept with an entry', () => {
     expect(textToKeep(typed, typedValue(typed, 'ft', 'metric'), unit('ft'), 'metric')).toBe(`${typed} m`);
   });
 
+  it('is that of a number with more decimals than are shown, so that it comes back, and 20 ft is 6.1 m', () => {
+    const kept = textToKeep('6.096', 20, unit('ft'), 'metric');
+    expect(kept).toBe('6.096 m');
+    expect(standingText(20, kept, unit('ft'), 'metric')).toBe('6.096');
+    expect(standingText(20, undefined, unit('ft'), 'metric')).toBe('6.1');
+  });
+
   it('stands in the field of its own measures only', () => {
     const value = typedValue('3*2.3', 'ft', 'metric');
     expect(standingText(value, '3*2.3 m', unit('ft'), 'metric')).toBe('3*2.3');
     expect(standingText(value, '3*2.3 m', unit('ft'), 'us')).toBe(formatForTyping(value, unit('ft')));
     expect(standingText(22.5, `22' 6"`, unit('ft'), 'us')).toBe(`22' 6"`);
-    expect(standingText(22.5, `22' 6"`, unit('ft'), 'metric')).toBe('6.858');
-    expect(standingText(21, '3*7', unit('ft'), 'metric')).toBe('6.4008');
+    expect(standingText(22.5, `22' 6"`, unit('ft'), 'metric')).toBe('6.86');
+    expect(standingText(21, '3*7', unit('ft'), 'metric')).toBe('6.4');
   });
 });

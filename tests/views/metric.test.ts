@@ -150,13 +150,20 @@ describe('an explanation in metric', () => {
 });
 
 describe('a crack length typed in metric', () => {
-  it('of 6.096 m gives the same quote to the cent as 20 ft, and stands as 6.096', async () => {
+  it('of 6.096 m gives the same quote to the cent as 20 ft, and stands in its field as 6.096', async () => {
     const [inFeet, inMetres] = [await openQuote(), await openQuote()];
     expect(inFeet.session.dispatch(enter(inFeet, 'crack_length', '20', 'us')).kind).toBe('done');
     expect(inMetres.session.dispatch(enter(inMetres, 'crack_length', '6.096', 'metric')).kind).toBe('done');
     expect(moneyOf(inMetres)).toEqual(moneyOf(inFeet));
     const field = fieldsOf(sheetOf(inMetres, floor, 'metric')).find(({ name }) => name === 'crack_length');
-    expect(field).toMatchObject({ typed: '6.096', shown: '6.096', suffix: 'm' });
+    expect(field).toMatchObject({ typed: '6.096', shown: '6.1', suffix: 'm' });
+  });
+
+  it('of 20 ft stands as 6.1 m, where nobody typed it in metric', async () => {
+    const opened = await openQuote();
+    expect(opened.session.dispatch(enter(opened, 'crack_length', '20', 'us')).kind).toBe('done');
+    const field = fieldsOf(sheetOf(opened, floor, 'metric')).find(({ name }) => name === 'crack_length');
+    expect(field).toMatchObject({ typed: '6.1', shown: '6.1', suffix: 'm' });
   });
 
   it('changes no price by being looked at: results, document and log are those of US measures', async () => {
@@ -178,6 +185,48 @@ describe('a crack length typed in metric', () => {
     expect(words).toContain('−1 m does not');
     expect(usUnitsIn(words)).toEqual([]);
     expect(refusalWords(edit, refused.reason, resultsOf(opened), 'us')).toBe(refused.reason);
+  });
+});
+
+describe('A share beyond its limits', () => {
+  const beyond = async (value: number, measures: Measures) => {
+    const opened = await openQuote();
+    const edit: Edit = { kind: 'enterLine', sheet: { kind: 'shop' }, line: 'target_margin', value };
+    const refused = opened.session.dispatch(edit);
+    if (refused.kind !== 'refused') throw new Error('It was taken');
+    return refusalWords(edit, refused.reason, resultsOf(opened), measures);
+  };
+
+  it.each(['us', 'metric'] as const)('is refused in percent, as its field shows it: %s', async (measures) => {
+    expect(await beyond(20, measures)).toContain('must lie between 0 % and 95 %; 2,000 % does not.');
+  });
+
+  it('does not read as the limit when it is just beyond it', async () => {
+    expect(await beyond(0.950001, 'us')).toContain('and 95 %; 95.0001 % does not.');
+  });
+});
+
+/** Units with the decimals that a field's number may have, unless it is too small for two digits. */
+const decimals: readonly (readonly [suffix: string, most: number])[] = [
+  ['m', 2],
+  ['m²', 2],
+  ['mm', 0],
+  ['km', 1],
+  ['MPa', 2],
+];
+
+describe('the fields of the sheets in metric', () => {
+  it('have no more decimals than people write', async () => {
+    const opened = await openQuote();
+    const fields = places
+      .flatMap((place) => fieldsOf(sheetOf(opened, place, 'metric')))
+      .flatMap(({ typed, suffix }) => decimals.filter(([one]) => one === suffix).map(([, most]) => ({ typed, most })));
+    expect(fields.length).toBeGreaterThan(20);
+    const longer = fields.filter(({ typed, most }) => {
+      const [whole = '', fraction = ''] = typed.split('.');
+      return fraction.length > most && `${whole}${fraction}`.replace(/^[0-]+/, '').length > 2;
+    });
+    expect(longer).toEqual([]);
   });
 });
 

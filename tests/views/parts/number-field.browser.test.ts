@@ -177,10 +177,10 @@ describe('a number field of ft in metric', () => {
     return { field, input, entered };
   }
 
-  it('reads 6.096 as metres and sends 20 ft, with nothing typed to keep', async () => {
+  it('reads 6.096 as metres and sends 20 ft, and keeps what was typed', async () => {
     const { field, input, entered } = await fieldInMetres('7.3152');
     await type(field, input, '6.096');
-    expect(entered).to.deep.equal([{ value: 20 }]);
+    expect(entered).to.deep.equal([{ value: 20, typed: '6.096 m' }]);
   });
 
   it('still reads 22\' 6", echoed as 6.858 m, and keeps 3*2 with its unit', async () => {
