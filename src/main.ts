@@ -7,6 +7,7 @@ import { composeSheet } from './template/compose.ts';
 import { productFieldsOf } from './template/product-fields.ts';
 import { AppShell } from './views/app/app-shell.ts';
 import { IdleWork } from './views/app/idle-work.ts';
+import { madeOnDayOf } from './views/app/new-quote-at.ts';
 import './views/theme.css';
 
 const templates = import.meta.glob<unknown>('../templates/*/*/template.json', { eager: true, import: 'default' });
@@ -44,10 +45,11 @@ async function start(): Promise<void> {
   document.body.replaceChildren(shell);
 }
 
-/** The invented quote is made on the first visit only: once removed it stays away. */
+/** The invented quote is made on the first visit only, as of that day: once removed it stays away. */
 async function showDemoOnce(desk: QuoteDesk): Promise<void> {
   if (keptSetting('demo shown') !== undefined && desk.unkept === undefined) return;
-  const made = await desk.make(demo, new Date().toISOString(), true);
+  const now = new Date().toISOString();
+  const made = await desk.make({ ...demo, ...madeOnDayOf(now) }, now, true);
   if (!('kind' in made)) keepSetting('demo shown', 'yes');
 }
 

@@ -6,11 +6,14 @@ import { cellOfLine, type OptionResults } from './option-results.ts';
 import { mostOptions, type QuoteDocument } from './quote-document.ts';
 import { type ReadValue, readBySchema } from './read-by-schema.ts';
 import { isoTime } from './read-log.ts';
+import { isHeldBack } from './told-checks.ts';
 
 /** An option as a list of quotes shows it: the price is text, frozen as it read when the quote was last changed. */
 export interface OptionSummary {
   readonly title: string;
   readonly price: string;
+  /** True while the price may not be given. Heads from before it was told have none. */
+  readonly held?: boolean | undefined;
 }
 
 /** The state a quote is in after its last change, with what a list shows of it. */
@@ -36,14 +39,18 @@ export interface StoredHead {
 /** What a price that failed reads as in a list. */
 const incompletePrice = 'incomplete';
 
-/** Titles and prices of all options as people read them. Example: `{ title: 'Solid colour', price: '$3,275.00' }`. */
+/**
+ * Titles and prices of all options as people read them, and which are held back.
+ * Example: `{ title: 'Solid colour', price: '$3,275.00' }`.
+ */
 export function optionSummaries(
   quote: QuoteDocument,
   resultsOf: (option: string) => OptionResults | undefined,
 ): readonly OptionSummary[] {
   return quote.options.map(({ id, title }) => {
     const results = resultsOf(id);
-    return { title, price: results === undefined ? incompletePrice : priceText(results) };
+    if (results === undefined) return { title, price: incompletePrice };
+    return { title, price: priceText(results), ...(isHeldBack(results) && { held: true }) };
   });
 }
 
@@ -54,6 +61,8 @@ function priceText(results: OptionResults): string {
   return typeof value === 'number' && type?.kind === 'number' ? formatQuantity(value, type.unit) : incompletePrice;
 }
 
+const storedOption = z.strictObject({ title: plainText, price: plainText, held: z.optional(z.boolean()) });
+
 const storedHead = z.strictObject({
   id: quoteId,
   quote: z.unknown(),
@@ -61,7 +70,7 @@ const storedHead = z.strictObject({
   updatedAt: isoTime,
   summary: z.strictObject({
     title: plainText,
-    options: z.array(z.strictObject({ title: plainText, price: plainText })).check(z.maxLength(mostOptions)),
+    options: z.array(storedOption).check(z.maxLength(mostOptions)),
     demo: z.boolean(),
   }),
 });

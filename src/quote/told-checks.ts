@@ -40,12 +40,22 @@ export function toldChecks(results: OptionResults, measures: Measures = 'us'): T
     const evaluate = evaluator;
     return filledText(say ?? [], measures, ({ tree }) => valueText(evaluate(tree, place), tree.type, measures));
   };
+  return checksOf(results, speak);
+}
+
+function checksOf(results: OptionResults, speak: Speak): ToldCheck[] {
   return [...lineChecks(results, speak), ...columnChecks(results, speak), ...outlineChecks(results)];
 }
 
 /** Checks that do not hold, or of which nobody can tell. */
 export function openChecks(results: OptionResults, measures: Measures = 'us'): ToldCheck[] {
   return toldChecks(results, measures).filter((check) => check.verdict !== 'holds');
+}
+
+/** Whether any stop is open, so that the price may not be given. */
+export function isHeldBack(results: OptionResults): boolean {
+  const silent = (): string => '';
+  return checksOf(results, silent).some(({ severity, verdict }) => severity === 'stop' && verdict !== 'holds');
 }
 
 type Speak = (say: readonly SayPiece[] | undefined, place: CellPlace) => string;

@@ -200,8 +200,11 @@ describe('by keyboard alone', () => {
     await page.keyboard.press('ArrowDown');
     await tabTo(page, /^its system/);
     await page.keyboard.press('ArrowDown');
-    await stacked(page).getByText('They do not go on one day.').waitFor();
     await tabTo(page, /^The day is at most/);
+    await page.keyboard.type('9');
+    await page.keyboard.press('Enter');
+    await stacked(page).getByText('They do not go on one day.').waitFor();
+    await page.keyboard.press('ControlOrMeta+A');
     await page.keyboard.type('14');
     await page.keyboard.press('Enter');
     await stacked(page)

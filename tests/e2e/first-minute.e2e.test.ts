@@ -134,8 +134,14 @@ describe('the first minute in a customer’s garage, on a phone of 360 × 740', 
     await page.getByRole('button', { name: 'Basement 30 × 24' }).tap();
     await page.getByRole('button', { name: 'Damp signs' }).tap();
     expect(await page.getByText('Not to be given yet.').count()).toBe(2);
+    expect(await page.getByText(/^not yet: /).count()).toBe(2);
     await page.getByRole('link', { name: 'Side by side' }).last().tap();
     expect(await page.getByRole('row', { name: /^Not to be given yet/ }).textContent()).toContain('moisture test');
+    await page.getByText('saved', { exact: true }).waitFor();
+    await page.getByRole('link', { name: 'Spreadrate' }).tap();
+    const listed = page.getByRole('link', { name: /^Juniper Lane/ });
+    await listed.waitFor();
+    expect((await listed.textContent())?.match(/not yet/g)).toHaveLength(2);
     await close();
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { openChecks, toldChecks } from '../../src/quote/told-checks.ts';
+import { optionSummaries } from '../../src/quote/quote-head.ts';
+import { isHeldBack, openChecks, toldChecks } from '../../src/quote/told-checks.ts';
 import { flake, openQuote } from '../helpers/demo-quote.ts';
 
 async function openChecksAfter(line: string, sheet: 'shop' | 'floor' | 'option', value: number | string) {
@@ -11,6 +12,32 @@ async function openChecksAfter(line: string, sheet: 'shop' | 'floor' | 'option',
   if (results === undefined) throw new Error('The option is gone');
   return openChecks(results);
 }
+
+describe('a price', () => {
+  const told = async (discount: number) => {
+    const { session } = await openQuote();
+    const sheet = { kind: 'option', option: flake } as const;
+    session.dispatch({ kind: 'enterLine', sheet, line: 'discount', value: discount });
+    const results = session.results(flake);
+    if (results === undefined) throw new Error('The option is gone');
+    return {
+      held: isHeldBack(results),
+      options: optionSummaries(session.quote, (option) => session.results(option)),
+    };
+  };
+
+  it('is held back by a stop, and the list of quotes is told of that option alone', async () => {
+    const { held, options } = await told(0.2);
+    expect(held).toBe(true);
+    expect(options.map((option) => option.held)).toEqual([true, undefined]);
+  });
+
+  it('is not held back by cautions and notes', async () => {
+    const { held, options } = await told(0);
+    expect(held).toBe(false);
+    expect(options.every((option) => !('held' in option))).toBe(true);
+  });
+});
 
 describe('checks', () => {
   it('stop a price under the walk-away price, with no way round, and say both prices', async () => {

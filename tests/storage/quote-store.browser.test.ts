@@ -54,11 +54,11 @@ describe('stored quotes', () => {
     expect(historyOf(read.entries).done).to.have.length(12);
   });
 
-  it('are listed with the last changed first, prices as they were told, and which is a demo', async () => {
+  it('are listed with the last changed first, prices as they were told, which is held back, and which is a demo', async () => {
     const store = await openStore();
     const [old, changed] = [await inventedQuote('old'), await inventedQuote('changed')];
     await store.create({ ...changed, demo: false });
-    await store.create(old);
+    await store.create({ ...old, options: old.options.map((option) => ({ ...option, held: true })) });
     await storeTitle(store, changed, 1, 'Changed');
     const list = await store.list();
     expect(list.kind === 'list' && list.quotes).to.deep.equal([
@@ -73,7 +73,7 @@ describe('stored quotes', () => {
         id: 'old',
         title: 'An invented garage',
         updatedAt: '2026-05-31T14:00:00.000Z',
-        options: [{ title: 'Full flake', price: '$4,325.00' }],
+        options: [{ title: 'Full flake', price: '$4,325.00', held: true }],
         demo: true,
       },
     ]);

@@ -21,7 +21,7 @@ import { besideFace, type Face, faceTitles, isOwners, type Route, readRoute, wri
 import './quote-tools.ts';
 import './start-page.ts';
 import './theme-picker.ts';
-import { pricedOption } from './thumb-bar.ts';
+import { toldPrice } from './thumb-bar.ts';
 import './thumb-bar.ts';
 
 const statusDelay = 500;
@@ -256,7 +256,7 @@ export class AppShell extends LitElement {
     if (!numbers) return;
     clearTimeout(this.statusTimer);
     this.statusTimer = setTimeout(() => {
-      this.status = session.quote.options.map(({ id, title }) => `${title}: ${pricedOption(session, id)}`).join('. ');
+      this.status = session.quote.options.map(({ id, title }) => `${title}: ${toldPrice(session, id)}`).join('. ');
     }, statusDelay);
   }
 

@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { QuoteList, QuoteSummary } from '../../storage/quote-store.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
+import { notYet } from '../parts/shown-line.ts';
 import { writeRoute } from './route.ts';
 
 /**
@@ -144,7 +145,7 @@ export class StartPage extends LitElement {
     return html`<li>
       <a href=${writeRoute({ kind: 'quote', id, face: 'price' })}>
         <strong>${title}</strong>
-        <span class="prices">${options.map(({ title: option, price }) => html`${option} ${price}<br />`)}</span>
+        <span class="prices">${options.map(({ title: option, price, held }) => html`${option} ${price}${held ? html` <span class="mark">${notYet}</span>` : nothing}<br />`)}</span>
         <span class="when">${demo ? html`<span class="mark">invented, to look around</span>` : nothing} ${dayOf(updatedAt)}</span>
       </a>
       ${

@@ -1,7 +1,8 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { isHeldBack } from '../../quote/told-checks.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
-import { wholePrice } from '../parts/shown-line.ts';
+import { notYet, wholePrice } from '../parts/shown-line.ts';
 
 /** On a phone the prices and the way on stay in the thumb's reach. The app draws it anew after every change. */
 @customElement('thumb-bar')
@@ -35,6 +36,10 @@ export class ThumbBar extends LitElement {
       font-size: var(--large);
       line-height: 1.2;
       color: var(--resin);
+    }
+
+    .held strong {
+      color: var(--ink-light);
     }
 
     span {
@@ -80,17 +85,26 @@ export class ThumbBar extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const { session } = this;
     if (session === undefined) return nothing;
-    return html`${session.quote.options.map(
-      ({ id, title }) => html`<div><strong>${pricedOption(session, id)}</strong><span>${title}</span></div>`,
-    )}
+    return html`${session.quote.options.map(({ id, title }) => {
+      const { price, held } = pricedOption(session, id);
+      return html`<div class=${held ? 'held' : ''}>
+        <strong>${price}</strong><span>${held ? `${notYet}: ${title}` : title}</span>
+      </div>`;
+    })}
       <a href=${this.next}>${this.nextTitle}</a>`;
   }
 }
 
-/** An option's price in words. */
-export function pricedOption(session: QuoteSession, option: string): string {
+/** An option's price in words, and whether it may not be given. */
+function pricedOption(session: QuoteSession, option: string): { readonly price: string; readonly held: boolean } {
   const results = session.results(option);
-  return results === undefined ? '' : wholePrice(results);
+  return results === undefined ? { price: '', held: false } : { price: wholePrice(results), held: isHeldBack(results) };
+}
+
+/** The same as one text, for those who listen. */
+export function toldPrice(session: QuoteSession, option: string): string {
+  const { price, held } = pricedOption(session, option);
+  return held ? `${price}, ${notYet}` : price;
 }
 
 declare global {

@@ -1,5 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { classMap } from 'lit/directives/class-map.js';
 import type { ColumnView } from './sheet-view.ts';
+
+/** Letters of a label that three lines of a narrow column take. */
+const shortLabel = 20;
 
 /** A column with its position over all columns of its table, counted from 1. */
 export interface PlacedColumn {
@@ -42,7 +46,7 @@ export function headerRows(columns: readonly PlacedColumn[], total: number, hasA
       ${columns.map(
         ({ column, position }) => html`<th
           scope="col"
-          class=${column.words ? 'words' : ''}
+          class=${classMap({ words: column.words, long: column.label.length > shortLabel })}
           aria-colindex=${position}
         >
           ${column.label}

@@ -7,7 +7,7 @@ export const sheetGridStyles = css`
 
   .frame {
     overflow-x: auto;
-    scroll-padding-left: 12rem;
+    scroll-padding: 0 6.5rem 0 12rem;
     border-top: 1px solid var(--rule);
     border-bottom: 1px solid var(--rule);
   }
@@ -191,9 +191,23 @@ export const sheetGridStyles = css`
     font-size: var(--small);
   }
 
+  /* Room for three lines of a long label. */
+  thead .long {
+    min-width: 7rem;
+  }
+
   thead .actions-head {
     width: 1%;
     min-width: 0;
+  }
+
+  /* What is done with a row stays in sight while its columns scroll under it. */
+  .actions-head,
+  .actions-cell {
+    position: sticky;
+    right: 0;
+    z-index: 1;
+    background: var(--paper);
   }
 
   .actions-cell {

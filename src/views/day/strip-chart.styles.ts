@@ -84,6 +84,10 @@ export const stripChartStyles = css`
     fill: var(--ink-light);
   }
 
+  /* Where nothing filled lies under words, they bring their paper: hours are ruled through the whole strip. */
+  text.name,
+  text.mark,
+  text.light,
   text.wait {
     paint-order: stroke;
     stroke: var(--paper);

@@ -43,6 +43,7 @@ export class OptionWorth extends LitElement {
           ? html`<p>${view.words}</p>`
           : html`<p>${view.full}</p>
             <p>${view.empty}</p>
+            <p class="light">What a job earns is counted after commission and fees and before overhead.</p>
             <table>
               <caption class="hidden">What they are worth on ${area}</caption>
               <thead>

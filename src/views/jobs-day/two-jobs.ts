@@ -124,13 +124,13 @@ function crewDay(clocks: readonly { readonly name: string; readonly clock: Clock
 
 function blockRow({ name }: Job, block: WorkBlock, at: number, of: number): BlockRow {
   const { least, most } = block.cure;
-  const longest = most === undefined ? 'no end' : lengthWords(most);
+  const wait = most === undefined ? `at least ${lengthWords(least)}` : `${lengthWords(least)} to ${lengthWords(most)}`;
   return {
     job: name,
     block: block.name,
     length: lengthWords(block.length),
     grinder: block.grinder ? 'yes' : 'no',
-    wait: at === of - 1 ? '–' : `${lengthWords(least)} to ${longest}`,
+    wait: at === of - 1 ? '–' : wait,
   };
 }
 

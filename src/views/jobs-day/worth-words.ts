@@ -71,8 +71,8 @@ function rowsOf(one: Figures, other: Figures): WorthRow[] {
     row('Price', ({ price }) => wholeDollars(price)),
     row('Crew-days', ({ crewDays }) => formatNumber(crewDays)),
     row('Paid hours', ({ paidHours }) => hoursWords(paidHours)),
-    row('Calendar full: contribution a crew-day', ({ aDay }) => dollars(aDay)),
-    row('Calendar empty: contribution of the job', ({ contribution }) => dollars(contribution)),
+    row('Calendar full: contribution a crew-day, before overhead', ({ aDay }) => dollars(aDay)),
+    row('Calendar empty: contribution of the job, before overhead', ({ contribution }) => dollars(contribution)),
   ];
 }
 

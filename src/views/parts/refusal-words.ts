@@ -4,13 +4,15 @@ import { cellOfColumn, type OptionResults } from '../../quote/option-results.ts'
 import { entryRefusal } from '../../template/cell-contents.ts';
 import { caseOf } from '../../template/compiled-stack.ts';
 import type { ColumnFile, LineFile } from '../../template/line-schema.ts';
-import { formatQuantity } from '../../units/format.ts';
+import { formatQuantity, isShare } from '../../units/format.ts';
 import type { Measures } from '../../units/measures.ts';
 import { labelIn } from '../../units/said-units.ts';
 
+const shareDecimals = 6;
+
 /**
  * Why an edit was refused, in the measures that the field has: a refusal tells limits in the unit stored, which in metric
- * is another. Any other reason stays.
+ * is another, and shares as fractions, which a field shows as percent. Any other reason stays.
  */
 export function refusalWords(
   edit: Edit,
@@ -18,7 +20,7 @@ export function refusalWords(
   results: OptionResults | undefined,
   measures: Measures,
 ): string {
-  if (measures === 'us' || results === undefined) return reason;
+  if (results === undefined) return reason;
   const edits = edit.kind === 'several' ? edit.edits : [edit];
   return edits.flatMap((one) => limitsWords(one, results, measures) ?? [])[0] ?? reason;
 }
@@ -29,7 +31,11 @@ function limitsWords(edit: SingleEdit, results: OptionResults, measures: Measure
   const value = typeof edit.value === 'object' && 'value' in edit.value ? edit.value.value : edit.value;
   if (definition?.kind !== 'entry' || type?.kind !== 'number' || typeof value !== 'number') return undefined;
   const { unit } = type;
-  const say = (number: number): string => formatQuantity(number, unit, { measures });
+  const share = isShare(unit);
+  if (measures === 'us' && !share) return undefined;
+  // A share just beyond its limit must not read as the limit.
+  const say = (number: number): string =>
+    formatQuantity(number, unit, { measures, ...(share && { digits: shareDecimals }) });
   return entryRefusal(definition, labelIn(definition.label, unit, measures), value, say);
 }
 

@@ -27,6 +27,9 @@ export function wholeDollars(amount: number): string {
   return `$${formatQuantity(amount, one, { digits: Number.isInteger(amount) ? 0 : 2 })}`;
 }
 
+/** What stands by a price that may not be given, wherever there is no room for the reason. */
+export const notYet = 'not yet';
+
 /** An option's price, or that it is incomplete. */
 export function wholePrice(results: OptionResults): string {
   const price = lineValue(results, 'price');

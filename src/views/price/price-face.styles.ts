@@ -77,6 +77,10 @@ export const priceFaceStyles = css`
     margin: 0;
   }
 
+  .price.not-yet {
+    color: var(--ink-light);
+  }
+
   .days {
     margin: 0.25rem 0 0.5rem;
   }

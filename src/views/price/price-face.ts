@@ -178,7 +178,7 @@ export class PriceFace extends LitElement {
   private priced(option: PricedOption, named: NamedResults | undefined): TemplateResult {
     return html`<section aria-label=${option.title}>
       <h2>${option.title}</h2>
-      <p class="price">${option.price === '' ? 'incomplete' : option.price}</p>
+      <p class=${option.held.length > 0 ? 'price not-yet' : 'price'}>${option.price === '' ? 'incomplete' : option.price}</p>
       <p class="days">${option.days}</p>
       ${option.held.map((words) => html`<p class="held"><strong>Not to be given yet.</strong> ${words}</p>`)}
       <ask-group

@@ -153,6 +153,16 @@ describe('a table on a wide screen', () => {
     expect(table.shadowRoot?.activeElement?.textContent?.trim()).to.equal('Add a row');
   });
 
+  it('keeps what is done with a row in sight where its columns do not fit', async () => {
+    const table = await tableOf(coatTable(['base', 'clear']));
+    table.style.width = '300px';
+    const grid = part<HTMLElement & { renderRoot: ParentNode }>(table, 'sheet-grid');
+    const frame = part<HTMLElement>(grid, '.frame');
+    expect(frame.scrollWidth).to.be.greaterThan(frame.clientWidth);
+    const away = part<HTMLElement>(grid, "[data-column='row-away']").getBoundingClientRect();
+    expect(away.right).to.be.at.most(frame.getBoundingClientRect().right);
+  });
+
   it('shows columns of detail only when every column is asked for', async () => {
     const view = coatTable(['base']);
     const table = await tableOf({

@@ -92,6 +92,20 @@ describe('the strip of a day', () => {
     }
   });
 
+  it('puts paper behind words that hours are ruled through', async () => {
+    const undress = await withTheme('light');
+    const chart = await chartOf(780);
+    const words = textsOf(chart).filter((text) => text.matches('.name, .mark, .light'));
+    expect(words.length).to.be.greaterThan(3);
+    for (const text of words) {
+      const { paintOrder, stroke, strokeWidth } = getComputedStyle(text);
+      expect(paintOrder).to.match(/^stroke/);
+      expect(stroke).to.not.equal('none');
+      expect(Number.parseFloat(strokeWidth)).to.be.at.least(4);
+    }
+    undress();
+  });
+
   it('says what it shows to those who do not see it', async () => {
     const picture = (await chartOf(780)).shadowRoot?.querySelector('[role="img"]');
     expect(picture?.getAttribute('aria-label')).to.equal('Day 1 · visit 1: a test');

@@ -57,9 +57,9 @@ describe('two floors on a day of 16 h, half an hour from the shop and from each 
 
   it('are four blocks, the first of each with a wait of 3 h and no end to it', () => {
     expect(blocks.map(({ job, block, length, wait }) => [job, block, length, wait])).toEqual([
-      ['A', 'base', '4.5 h', '3 h to no end'],
+      ['A', 'base', '4.5 h', 'at least 3 h'],
       ['A', 'clear', '2 h', '–'],
-      ['B', 'base', '3.5 h', '3 h to no end'],
+      ['B', 'base', '3.5 h', 'at least 3 h'],
       ['B', 'clear', '1.5 h', '–'],
     ]);
   });

@@ -50,6 +50,13 @@ describe('a fast system that takes 1 crew-day against 1.5', () => {
     });
   });
 
+  it('is told before overhead, the day and the job', () => {
+    const told = worth(standard, fast(1000, 2900));
+    const labels = told.kind === 'worth' ? told.rows.map(({ label }) => label) : [];
+    expect(labels.filter((label) => label.endsWith('contribution a crew-day, before overhead'))).toHaveLength(1);
+    expect(labels.filter((label) => label.endsWith('contribution of the job, before overhead'))).toHaveLength(1);
+  });
+
   it('shows a loss with its sign', () => {
     const told = worth(standard, fast(-200, 1500));
     expect(told.kind === 'worth' && told.rows.map(({ second }) => second)).toContain('−$200');
