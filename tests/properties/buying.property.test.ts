@@ -6,8 +6,8 @@ import { printedSeed } from '../helpers/random-seed.ts';
 import { someEntries } from './quote-generator.ts';
 
 const seed = printedSeed('buying.property');
-/** Together 600, spread over the systems. */
-const quotes = Math.ceil(600 / shippedSystems.length);
+/** Together 300, spread over the systems. */
+const quotes = Math.ceil(300 / shippedSystems.length);
 
 interface Bought {
   readonly name: string;

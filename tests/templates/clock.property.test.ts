@@ -5,7 +5,7 @@ import { printedSeed } from '../helpers/random-seed.ts';
 
 // Statements about the clock that hold for every floor, on random ones of every shipped system.
 const seed = printedSeed('clock.property');
-const numRuns = 20;
+const numRuns = 8;
 const enough = 1e-9;
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
