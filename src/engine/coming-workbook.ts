@@ -1,35 +1,55 @@
 import type { CellGraph } from '../formula/cell-graph.ts';
-import type { CellPlan, CellValue } from '../formula/cells.ts';
+import type { CellPlan } from '../formula/cells.ts';
 import { closuresOf } from '../formula/closures.ts';
-import { openWorkbook, type Workbook } from './workbook.ts';
+import { openWorkbook, sameValue, type Workbook } from './workbook.ts';
 
 /** Does work when there is nothing more pressing. */
 export type Later = (work: () => void) => void;
 
 /**
- * A workbook whose first values come from the closures, at a small part of the time that opening the engine takes. The
- * engine is opened `later`, or by the first change, and from then on all values are its own; both give the same.
+ * A workbook whose values come from the closures at once, at a small part of the time that the engine takes. The engine is
+ * opened `later` and follows every change later, and what it gives stands from then on; both give the same.
  */
 export function comingWorkbook(plan: CellPlan, graph: CellGraph, later: Later): Workbook {
-  let first: readonly CellValue[] = closuresOf(plan, graph).values();
-  let opened: Workbook | undefined;
+  const closures = closuresOf(plan, graph);
+  const values = closures.values();
+  let engine: Workbook | undefined;
+  let waiting = new Map<number, number | string>();
   let closed = false;
-  const engine = (): Workbook => {
-    opened ??= openWorkbook(plan);
-    first = [];
-    return opened;
+
+  /** The engine is opened, or given what was entered since; its values stand. */
+  const follow = (): void => {
+    if (closed) return;
+    const opens = engine === undefined;
+    engine ??= openWorkbook(plan);
+    const entered = waiting;
+    waiting = new Map();
+    const changed = entered.size === 0 ? [] : engine.setValues(entered);
+    for (const cell of opens ? values.keys() : changed) values[cell] = engine.value(cell);
   };
-  later(() => {
-    if (!closed) engine();
-  });
+  later(follow);
+
+  const setValues = (entries: ReadonlyMap<number, number | string>): readonly number[] => {
+    if (waiting.size === 0) later(follow);
+    for (const [cell, value] of entries) {
+      closures.setValue(cell, value);
+      waiting.set(cell, value);
+    }
+    return closures.recalculate().filter((cell) => {
+      const value = closures.value(cell);
+      if (sameValue(value, values[cell])) return false;
+      values[cell] = value;
+      return true;
+    });
+  };
   return {
-    value: (cell) => (opened === undefined ? (first[cell] ?? unknownCell(cell)) : opened.value(cell)),
-    values: () => opened?.values() ?? first,
-    setValue: (cell, value) => engine().setValue(cell, value),
-    setValues: (entries) => engine().setValues(entries),
+    value: (cell) => values[cell] ?? unknownCell(cell),
+    values: () => [...values],
+    setValue: (cell, value) => setValues(new Map([[cell, value]])),
+    setValues,
     close: () => {
       closed = true;
-      opened?.close();
+      engine?.close();
     },
   };
 }

@@ -46,7 +46,7 @@ export function openWorkbook(plan: CellPlan): Workbook {
       const cell = change instanceof ExportedCellChange ? addresses.cellAt(change.address) : undefined;
       if (cell === undefined || !(change instanceof ExportedCellChange)) continue;
       const value = read(change.newValue, cell);
-      if (same(value, values[cell])) continue;
+      if (sameValue(value, values[cell])) continue;
       values[cell] = value;
       changed.push(cell);
     }
@@ -142,7 +142,8 @@ function failureKind(error: DetailedCellError): FailureKind | undefined {
   }
 }
 
-function same(left: CellValue, right: CellValue | undefined): boolean {
+/** Whether two readings of a cell are the same, failures by kind and origin. */
+export function sameValue(left: CellValue, right: CellValue | undefined): boolean {
   if (typeof left !== 'object' || typeof right !== 'object') return left === right;
   return left.kind === right.kind && left.origin === right.origin;
 }

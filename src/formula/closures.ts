@@ -8,8 +8,11 @@ import { StaleSteps } from './stale-steps.ts';
 export interface Closures {
   /** Gives an entry cell another number or code; `recalculate` makes it felt. */
   setValue(cell: number, value: number | string): void;
-  /** Works out again the formulas that new values lead to, and no others. */
-  recalculate(): void;
+  /**
+   * Works out again the formulas that new values lead to, and no others. Answers the cells given since the last time or worked
+   * out to something else; a failed cell that was looked at again is always among them.
+   */
+  recalculate(): readonly number[];
   /** What a cell reads: the 15-digit reading of a number, a code, a truth, or its failure. */
   value(cell: number): CellValue;
   values(): CellValue[];
@@ -31,6 +34,8 @@ class PlanClosures implements Closures {
   /** For each cell, the steps of `order` that read it. */
   private readonly readers: readonly (readonly number[])[];
   private readonly stale: StaleSteps;
+  /** Cells that are another since the last recalculation. */
+  private moved: number[] = [];
 
   constructor(plan: CellPlan, graph: AcyclicGraph) {
     this.plan = plan;
@@ -53,11 +58,13 @@ class PlanClosures implements Closures {
     const raw = typeof value === 'string' ? this.state.codes.numberOf(value) : value;
     if (raw === this.state.raw[cell]) return;
     this.state.raw[cell] = raw;
+    this.moved.push(cell);
     this.markReaders(cell);
   }
 
-  recalculate(): void {
-    const { state, order, work, stale } = this;
+  recalculate(): readonly number[] {
+    const { state, order, work, stale, moved } = this;
+    this.moved = [];
     for (let step = stale.next(); step !== -1; step = stale.next()) {
       const cell = order[step] ?? 0;
       const before = state.raw[cell];
@@ -65,8 +72,11 @@ class PlanClosures implements Closures {
       state.raw[cell] = value;
       if (Number.isNaN(value)) state.failures[cell] = state.failure;
       // A failure never equals itself: its readers look again, since it may begin elsewhere now.
-      if (value !== before) this.markReaders(cell);
+      if (value === before) continue;
+      moved.push(cell);
+      this.markReaders(cell);
     }
+    return moved;
   }
 
   value(cell: number): CellValue {

@@ -33,10 +33,13 @@ async function runEngineBench(): Promise<void> {
 }
 
 function valueRows(bench: BenchQuote): ReportRow[] {
-  return movedEntries.map((moved) => {
-    const { engine, hand, closures, changed } = measureEdits(bench, moved);
+  return movedEntries.flatMap((moved): ReportRow[] => {
+    const { numbers, engine, hand, closures, changed } = measureEdits(bench, moved);
     const what = `edit: ${moved.what}, ${Math.round(changed)} cells change`;
-    return { what, timing: engine, budget: { kind: 'time', median: 2, p99: 8 }, hand, closures };
+    return [
+      { what, timing: numbers, budget: { kind: 'time', median: 2, p99: 8 }, hand },
+      { what: '  the engine, when the page rests', timing: engine, budget: { kind: 'none' }, hand, closures },
+    ];
   });
 }
 
