@@ -16,11 +16,12 @@ export default {
   rootDir,
   files: ['tests/**/*.browser.test.ts', '!**/node_modules/**'],
   nodeResolve: { exportConditions: ['browser'] },
-  concurrency: 2,
+  // One page at a time is the page in front: a browser draws no frames for one behind.
+  concurrency: 1,
   browsers: [
     chromeLauncher({
       launchOptions: { executablePath: await findChromium(), args: [...chromiumFlags] },
-      concurrency: 2,
+      concurrency: 1,
     }),
   ],
   plugins: [
