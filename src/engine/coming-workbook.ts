@@ -1,7 +1,7 @@
 import type { CellGraph } from '../formula/cell-graph.ts';
 import type { CellPlan } from '../formula/cells.ts';
 import { closuresOf } from '../formula/closures.ts';
-import { openWorkbook, sameValue, type Workbook } from './workbook.ts';
+import { openWorkbook, sameValue, unknownCell, type Workbook } from './workbook.ts';
 
 /** Does work when there is nothing more pressing. */
 export type Later = (work: () => void) => void;
@@ -52,8 +52,4 @@ export function comingWorkbook(plan: CellPlan, graph: CellGraph, later: Later): 
       engine?.close();
     },
   };
-}
-
-function unknownCell(cell: number): never {
-  throw new Error(`the plan has no cell ${cell}`);
 }

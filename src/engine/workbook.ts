@@ -153,6 +153,6 @@ function brokenCell(plan: CellPlan, cell: number, reason: string): Error {
   return new Error(`${planned ? placeText(planned.place) : `cell ${cell}`} ${reason}`);
 }
 
-function unknownCell(cell: number): never {
+export function unknownCell(cell: number): never {
   throw new Error(`the plan has no cell ${cell}`);
 }

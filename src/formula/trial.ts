@@ -1,4 +1,4 @@
-import { graphOf } from './cell-graph.ts';
+import type { CellGraph } from './cell-graph.ts';
 import type { CellPlan, CellValue } from './cells.ts';
 import { cellReading, emptyState } from './closure-state.ts';
 import { workOf } from './closure-work.ts';
@@ -23,8 +23,7 @@ export interface Trial {
 }
 
 /** The route from `tried` to `result`. Throws when the plan has a cycle: compiling refuses those before. */
-export function routeBetween(plan: CellPlan, tried: readonly number[], result: number): Route {
-  const graph = graphOf(plan);
+export function routeBetween(plan: CellPlan, graph: CellGraph, tried: readonly number[], result: number): Route {
   if (graph.kind === 'cycle') throw new Error('The plan has a cycle');
   const reached = new Set(tried);
   for (const cell of graph.order) if (graph.reads[cell]?.some((source) => reached.has(source))) reached.add(cell);

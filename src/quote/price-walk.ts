@@ -79,6 +79,7 @@ function routeOf(option: OptionPlan): Route {
   const { lines } = option.plan;
   const route = routeBetween(
     option.plan,
+    option.graph,
     walkedCosts.map((cost) => lines.get(cost) ?? -1),
     lines.get('list_price') ?? -1,
   );

@@ -7,12 +7,12 @@ describe('a trial of other costs', async () => {
   const { session } = await openQuote();
   const results = session.results(flake);
   if (results === undefined) throw new Error('The option is gone');
-  const { plan } = results.option;
+  const { plan, graph } = results.option;
   const cell = (line: string) => plan.lines.get(line) ?? -1;
 
   it('gives the list price that working out the whole plan anew gives', () => {
     const trial = trialOf(
-      routeBetween(plan, [cell('labour_cost'), cell('travel_cost')], cell('list_price')),
+      routeBetween(plan, graph, [cell('labour_cost'), cell('travel_cost')], cell('list_price')),
       results.read,
     );
     const whole = closuresOf({
@@ -29,12 +29,12 @@ describe('a trial of other costs', async () => {
   });
 
   it('gives what stands when nothing else is tried', () => {
-    const route = routeBetween(plan, [cell('labour_cost')], cell('net_margin'));
+    const route = routeBetween(plan, graph, [cell('labour_cost')], cell('net_margin'));
     expect(trialOf(route, results.read).result()).toBe(results.read(cell('net_margin')));
   });
 
   it('works out only what lies between', () => {
-    const { between } = routeBetween(plan, [cell('labour_cost')], cell('list_price'));
+    const { between } = routeBetween(plan, graph, [cell('labour_cost')], cell('list_price'));
     expect(between.map((at) => plan.cells[at]?.place)).toEqual([
       { kind: 'line', name: 'direct_cost' },
       { kind: 'line', name: 'contingency_cost' },

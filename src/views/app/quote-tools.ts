@@ -5,6 +5,7 @@ import type { Edit } from '../../quote/edit.ts';
 import type { DispatchResult, QuoteSession } from '../../session/quote-session.ts';
 import type { Measures } from '../../units/measures.ts';
 import { editWords } from '../costing/edit-words.ts';
+import { SessionNews } from '../parts/session-news.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 
 /**
@@ -69,16 +70,9 @@ export class QuoteTools extends LitElement {
   @property({ attribute: false }) session: QuoteSession | undefined;
   @property() measures: Measures = 'us';
 
-  private unsubscribe: (() => void) | undefined;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.unsubscribe = this.session?.subscribe(() => this.requestUpdate());
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.unsubscribe?.();
+  constructor() {
+    super();
+    new SessionNews(this, 'everything');
   }
 
   override render(): TemplateResult | typeof nothing {

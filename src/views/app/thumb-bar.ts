@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { isHeldBack } from '../../quote/told-checks.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
+import { SessionNews } from '../parts/session-news.ts';
 import { notYet, wholePrice } from '../parts/shown-line.ts';
 
 /** On a phone the prices and the way on stay in the thumb's reach. The app draws it anew after every change. */
@@ -70,16 +71,9 @@ export class ThumbBar extends LitElement {
   @property() next = '';
   @property() nextTitle = '';
 
-  private unsubscribe: (() => void) | undefined;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.unsubscribe = this.session?.subscribe(() => this.requestUpdate());
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.unsubscribe?.();
+  constructor() {
+    super();
+    new SessionNews(this, 'everything');
   }
 
   override render(): TemplateResult | typeof nothing {

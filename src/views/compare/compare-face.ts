@@ -2,14 +2,15 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import type { Measures } from '../../units/measures.ts';
+import { type NamedResults, namedResults } from '../parts/named-results.ts';
+import { NarrowScreen } from '../parts/narrow-screen.ts';
+import { SessionNews } from '../parts/session-news.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
-import type { NamedResults } from '../price/price-view.ts';
 import { compareFaceStyles } from './compare-face.styles.ts';
 import type { CompareRow } from './compare-row.ts';
 import { type CompareGroup, compareView } from './compare-view.ts';
 import './cost-chart.ts';
 
-const narrow = '(max-width: 40rem)';
 const shownOnPhone = 2;
 /** Pixels across that make a touch a swipe. */
 const swipe = 60;
@@ -30,27 +31,13 @@ export class CompareFace extends LitElement {
   @state() private reference = 0;
   /** First of the other options in view on a phone. */
   @state() private beside = 0;
-  @state() private phone = false;
 
   private touchedAt: { readonly x: number; readonly y: number } | undefined;
-  private unsubscribe: (() => void) | undefined;
-  private media: MediaQueryList | undefined;
+  private readonly screen = new NarrowScreen(this);
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.unsubscribe = this.session?.subscribe((changes) => {
-      // Nothing here tells whether all is saved.
-      if (changes.length > 0) this.requestUpdate();
-    });
-    this.media = matchMedia(narrow);
-    this.media.addEventListener('change', this.onMedia);
-    this.onMedia();
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.unsubscribe?.();
-    this.media?.removeEventListener('change', this.onMedia);
+  constructor() {
+    super();
+    new SessionNews(this, 'numbers');
   }
 
   override render(): TemplateResult | typeof nothing {
@@ -69,7 +56,7 @@ export class CompareFace extends LitElement {
             : nothing
         }
         ${
-          this.phone && session.quote.options.length > shownOnPhone
+          this.screen.isNarrow && session.quote.options.length > shownOnPhone
             ? html`<button class="plain" type="button" @click=${this.onNextBeside}>Show the next option</button>`
             : nothing
         }
@@ -109,10 +96,7 @@ export class CompareFace extends LitElement {
   }
 
   private ordered(session: QuoteSession): NamedResults[] {
-    const all = session.quote.options.flatMap(({ id, title }) => {
-      const results = session.results(id);
-      return results === undefined ? [] : [{ id, title, results }];
-    });
+    const all = namedResults(session);
     const at = all.length === 0 ? 0 : this.reference % all.length;
     return [...all.slice(at), ...all.slice(0, at)];
   }
@@ -120,7 +104,7 @@ export class CompareFace extends LitElement {
   /** On a phone the reference and one other at a time. */
   private inView(options: readonly NamedResults[]): readonly NamedResults[] {
     const [reference, ...others] = options;
-    if (!this.phone || reference === undefined || others.length < shownOnPhone) return options;
+    if (!this.screen.isNarrow || reference === undefined || others.length < shownOnPhone) return options;
     const other = others[((this.beside % others.length) + others.length) % others.length];
     return other === undefined ? [reference] : [reference, other];
   }
@@ -164,14 +148,10 @@ export class CompareFace extends LitElement {
   private onTouchEnd(event: TouchEvent): void {
     const [touch] = event.changedTouches;
     const from = this.touchedAt;
-    if (touch === undefined || from === undefined || !this.phone) return;
+    if (touch === undefined || from === undefined || !this.screen.isNarrow) return;
     const [across, down] = [touch.clientX - from.x, touch.clientY - from.y];
     if (Math.abs(across) >= swipe && Math.abs(across) > 2 * Math.abs(down)) this.beside += across < 0 ? 1 : -1;
   }
-
-  private readonly onMedia = (): void => {
-    this.phone = this.media?.matches ?? false;
-  };
 }
 
 declare global {

@@ -2,7 +2,7 @@ import { lineValue } from '../../quote/option-results.ts';
 import { formatNumber, formatQuantity } from '../../units/format.ts';
 import type { Measures } from '../../units/measures.ts';
 import { one, parseUnit } from '../../units/unit.ts';
-import type { NamedResults } from '../price/price-view.ts';
+import type { NamedResults } from '../parts/named-results.ts';
 
 /** One option's price by the square foot or metre as a stack of what it pays for, margin last, to the scale all bars share. */
 export interface CostBar {

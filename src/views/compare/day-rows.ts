@@ -1,5 +1,5 @@
 import { type DayPromise, dayPromise, type PromisedTime } from '../parts/day-promise.ts';
-import type { NamedResults } from '../price/price-view.ts';
+import type { NamedResults } from '../parts/named-results.ts';
 import type { CompareRow } from './compare-row.ts';
 
 const hoursPerDay = 24;

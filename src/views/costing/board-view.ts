@@ -1,10 +1,11 @@
 import type { CellValue } from '../../formula/cells.ts';
 import type { ValueType } from '../../formula/checked-tree.ts';
 import { unitOf } from '../../formula/value-type.ts';
-import { cellOfLine, type OptionResults } from '../../quote/option-results.ts';
+import { cellOfLine } from '../../quote/option-results.ts';
 import type { ResultLine } from '../../template/result-lines.ts';
 import { formatNumber, formatQuantity, isMoney, unitSuffix } from '../../units/format.ts';
 import type { Measures } from '../../units/measures.ts';
+import type { NamedResults } from '../parts/named-results.ts';
 import { lineLabel } from '../parts/shown-line.ts';
 import { KeptViews } from './kept-views.ts';
 
@@ -27,12 +28,6 @@ export interface BoardValue {
   readonly failed: boolean;
   /** How far the last change moved it, as in “+$84.00”; empty when it did not. */
   readonly delta: string;
-}
-
-export interface BoardOption {
-  readonly id: string;
-  readonly title: string;
-  readonly results: OptionResults;
 }
 
 /** Every result line, in the order an owner reads: price, profit, days, hours, costs. */
@@ -86,7 +81,7 @@ export function emptyBoard(): KeptBoard {
  * is the same as in `kept` is the same object.
  */
 export function boardView(
-  options: readonly BoardOption[],
+  options: readonly NamedResults[],
   before: (option: string, line: string) => CellValue | undefined,
   kept: KeptBoard = emptyBoard(),
   measures: Measures = 'us',
@@ -118,14 +113,14 @@ interface FoundValue {
   readonly value: CellValue;
 }
 
-function standingValue({ results }: BoardOption, line: string): FoundValue | undefined {
+function standingValue({ results }: NamedResults, line: string): FoundValue | undefined {
   const cell = cellOfLine(results, line);
   const type = cell === undefined ? undefined : results.option.plan.cells[cell]?.type;
   return cell === undefined || type === undefined ? undefined : { cell, type, value: results.read(cell) };
 }
 
 function boardValue(
-  { id, title }: BoardOption,
+  { id, title }: NamedResults,
   line: string,
   { cell, type, value }: FoundValue,
   before: CellValue | undefined,

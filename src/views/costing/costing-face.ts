@@ -11,10 +11,11 @@ import { resultLines } from '../../template/result-lines.ts';
 import type { Measures } from '../../units/measures.ts';
 import { refusalWords } from '../parts/refusal-words.ts';
 import '../plan/plan-drawer.ts';
+import { namedResults } from '../parts/named-results.ts';
+import { SessionNews } from '../parts/session-news.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import type { SheetEvents } from '../parts/sheet-events.ts';
 import { areasTable, measuredFloor } from '../plan/measured-floor.ts';
-import type { BoardOption } from './board-view.ts';
 import './check-list.ts';
 import { editOf, type SheetEventType, sheetEventTypes } from './costing-edits.ts';
 import { costingFaceStyles } from './costing-face.styles.ts';
@@ -51,13 +52,13 @@ export class CostingFace extends LitElement {
   /** Why the last edit was refused, by the line, cell or table it was made at. */
   @state() private refusals = noRefusals;
 
-  private unsubscribe: (() => void) | undefined;
   private earlier: ReadonlyMap<string, CellValue> = new Map();
   private askedFrom: HTMLElement | undefined;
   private readonly kept = new KeptCosting();
 
   constructor() {
     super();
+    new SessionNews(this, 'numbers', (changes) => this.kept.changed(changes));
     this.addEventListener('why-asked', this.onWhy);
     for (const type of sheetEventTypes) this.addEventListener(type, this.onSheetEvent);
   }
@@ -65,24 +66,13 @@ export class CostingFace extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.kept.changed(undefined);
-    this.unsubscribe = this.session?.subscribe((changes) => {
-      // Nothing here tells whether all is saved.
-      if (changes.length === 0) return;
-      this.kept.changed(changes);
-      this.requestUpdate();
-    });
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.unsubscribe?.();
   }
 
   override render(): TemplateResult | typeof nothing {
     const { session } = this;
     const results = session?.results(this.optionInView(session));
     if (session === undefined || results === undefined) return nothing;
-    const options = this.options(session);
+    const options = namedResults(session);
     const view = this.kept.sheet(session, this.place, results, this.priceList, this.measures);
     return html`
       <main class="body">
@@ -131,13 +121,6 @@ export class CostingFace extends LitElement {
     const done = session.dispatch(detail);
     this.refusals = done.kind === 'refused' ? new Map([['plan', done.reason]]) : noRefusals;
   };
-
-  private options(session: QuoteSession): BoardOption[] {
-    return session.quote.options.flatMap(({ id, title }) => {
-      const results = session.results(id);
-      return results === undefined ? [] : [{ id, title, results }];
-    });
-  }
 
   /** The option whose sheet is in view, or the first: all share shop and floor. */
   private optionInView({ quote }: QuoteSession): string {
@@ -220,7 +203,7 @@ export class CostingFace extends LitElement {
   /** Every result as it stands, to show how far the next change moves it. */
   private resultsNow(session: QuoteSession): Map<string, CellValue> {
     return new Map(
-      this.options(session).flatMap(({ id, results }: { id: string; results: OptionResults }) =>
+      namedResults(session).flatMap(({ id, results }: { id: string; results: OptionResults }) =>
         resultLines.map((line) => [`${id} ${line}`, lineValue(results, line)] as const),
       ),
     );

@@ -6,7 +6,8 @@ import { openChecks, type ToldCheck } from '../../quote/told-checks.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import type { ProductRow } from '../../template/entries.ts';
 import type { Measures } from '../../units/measures.ts';
-import { type BoardOption, type BoardView, boardView, emptyBoard } from './board-view.ts';
+import type { NamedResults } from '../parts/named-results.ts';
+import { type BoardView, boardView, emptyBoard } from './board-view.ts';
 import { KeptViews } from './kept-views.ts';
 import { nothingKept, type ProductNames, type SheetView, sheetView } from './sheet-view.ts';
 
@@ -40,14 +41,14 @@ export class KeptCosting {
   }
 
   board(
-    options: readonly BoardOption[],
+    options: readonly NamedResults[],
     before: (option: string, line: string) => CellValue | undefined,
     measures: Measures,
   ): BoardView {
     return boardView(options, before, this.values, measures);
   }
 
-  checks({ id, results }: BoardOption, measures: Measures): readonly ToldCheck[] {
+  checks({ id, results }: NamedResults, measures: Measures): readonly ToldCheck[] {
     const known = this.told.get(id);
     if (known?.measures === measures) return known.list;
     const open = openChecks(results, measures);

@@ -1,8 +1,8 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Measures } from '../../units/measures.ts';
+import type { NamedResults } from '../parts/named-results.ts';
 import { shownLine, wholePrice } from '../parts/shown-line.ts';
-import type { BoardOption } from './board-view.ts';
 
 /** The results an owner never loses sight of: price, price by the area, gross, net and paid hours of each option. */
 @customElement('result-bar')
@@ -38,7 +38,7 @@ export class ResultBar extends LitElement {
     }
   `;
 
-  @property({ attribute: false }) options: readonly BoardOption[] = [];
+  @property({ attribute: false }) options: readonly NamedResults[] = [];
   @property() measures: Measures = 'us';
 
   override render(): TemplateResult {

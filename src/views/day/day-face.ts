@@ -5,8 +5,9 @@ import type { Measures } from '../../units/measures.ts';
 import '../jobs-day/jobs-day.ts';
 import '../jobs-day/option-worth.ts';
 import { promiseWords } from '../parts/day-promise.ts';
+import { type NamedResults, namedResults } from '../parts/named-results.ts';
+import { SessionNews } from '../parts/session-news.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
-import type { NamedResults } from '../price/price-view.ts';
 import { dayFaceStyles } from './day-face.styles.ts';
 import { type DayRow, type DayTable, type DayView, dayView } from './day-view.ts';
 import type { KeptQuotes } from './kept-quotes.ts';
@@ -26,28 +27,15 @@ export class DayFace extends LitElement {
   @property({ attribute: false }) quotes: KeptQuotes | undefined;
   @property() measures: Measures = 'us';
 
-  private unsubscribe: (() => void) | undefined;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.unsubscribe = this.session?.subscribe((changes) => {
-      // Nothing here tells whether all is saved.
-      if (changes.length > 0) this.requestUpdate();
-    });
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.unsubscribe?.();
+  constructor() {
+    super();
+    new SessionNews(this, 'numbers');
   }
 
   override render(): TemplateResult | typeof nothing {
     const { session } = this;
     if (session === undefined) return nothing;
-    const options = session.quote.options.flatMap(({ id, title }): NamedResults[] => {
-      const results = session.results(id);
-      return results === undefined ? [] : [{ id, title, results }];
-    });
+    const options = namedResults(session);
     return html`<main>
       ${options.map((option) => this.option(option))}
       <option-worth .options=${options} measures=${this.measures}></option-worth>

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, svg, type TemplateResult } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
+import { OwnWidth } from '../parts/own-width.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { stripChartStyles } from './strip-chart.styles.ts';
 import {
@@ -23,26 +24,10 @@ export class StripChart extends LitElement {
   /** What the picture shows, for those who do not see it. */
   @property() words = '';
 
-  @state() private width = 320;
-
-  private readonly size = new ResizeObserver(([entry]) => {
-    const width = Math.floor(entry?.contentRect.width ?? 0);
-    // The new width brings a new height, which must not be seen in the same round of observing.
-    if (width > 0 && width !== this.width) requestAnimationFrame(() => this.draw(width));
-  });
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.size.observe(this);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.size.disconnect();
-  }
+  private readonly own = new OwnWidth(this);
 
   override render(): TemplateResult {
-    const { width, ticks, days } = drawStrip(this.days, this.width);
+    const { width, ticks, days } = drawStrip(this.days, this.own.width);
     return html`<svg class="patterns" width="0" height="0" aria-hidden="true">
           <defs>
             <pattern id="hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
@@ -64,10 +49,6 @@ export class StripChart extends LitElement {
         </svg>
       </figure>`,
       )}`;
-  }
-
-  private draw(width: number): void {
-    this.width = width;
   }
 
   private ruled({ axis, height }: DrawnDay, ticks: readonly StripTick[]): TemplateResult[] {

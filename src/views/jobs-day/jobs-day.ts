@@ -6,8 +6,8 @@ import type { QuoteList } from '../../storage/quote-store.ts';
 import { dayTableStyles } from '../day/day-face.styles.ts';
 import type { KeptQuotes } from '../day/kept-quotes.ts';
 import '../day/strip-chart.ts';
+import { type NamedResults, namedResults } from '../parts/named-results.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
-import type { NamedResults } from '../price/price-view.ts';
 import { chooserStyles } from './chooser.styles.ts';
 import './crew-entries.ts';
 import { type CrewSettings, keepCrewSettings, readCrewSettings } from './crew-settings.ts';
@@ -140,11 +140,7 @@ export class JobsDay extends LitElement {
 
   private otherOptions(): readonly NamedResults[] {
     const { seen } = this;
-    if (seen === undefined) return this.options;
-    return seen.quote.options.flatMap(({ id, title }): NamedResults[] => {
-      const results = seen.results(id);
-      return results === undefined ? [] : [{ id, title, results }];
-    });
+    return seen === undefined ? this.options : namedResults(seen);
   }
 
   private async findQuotes(quotes: KeptQuotes): Promise<void> {

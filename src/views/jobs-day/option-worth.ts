@@ -2,9 +2,9 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Measures } from '../../units/measures.ts';
 import { dayTableStyles } from '../day/day-face.styles.ts';
+import type { NamedResults } from '../parts/named-results.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { shownLine } from '../parts/shown-line.ts';
-import type { NamedResults } from '../price/price-view.ts';
 import { chooserStyles } from './chooser.styles.ts';
 import { worth } from './worth-words.ts';
 

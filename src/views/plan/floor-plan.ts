@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Edit } from '../../quote/edit.ts';
 import { type OutlineFault, outlineFault } from '../../trade/crossing-sides.ts';
 import type { Measures } from '../../units/measures.ts';
+import { OwnWidth } from '../parts/own-width.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { type CornerDrag, dragRefusal, floorWith, removalRefusal } from './corner-drag.ts';
 import { addCornerEdit, drawByCornersEdit, moveCornerEdit, removeCornerEdit } from './corner-edits.ts';
@@ -42,28 +43,9 @@ export class FloorPlan extends LitElement {
   @state() private moving: string | undefined;
   @state() private drag: CornerDrag | undefined;
   @state() private told = nothingTold;
-  @state() private width = 320;
 
   private held: PlanPlacement | undefined;
-  private readonly size = new ResizeObserver(([entry]) => {
-    const width = Math.floor(entry?.contentRect.width ?? 0);
-    // In the next frame: the drawing's new height is not to be observed in this one.
-    if (width > 0 && width !== this.width) requestAnimationFrame(() => this.drawAt(width));
-  });
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.size.observe(this);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.size.disconnect();
-  }
-
-  private drawAt(width: number): void {
-    this.width = width;
-  }
+  private readonly own = new OwnWidth(this);
 
   /** What was under way on a corner that is gone is gone with it. */
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -117,7 +99,10 @@ export class FloorPlan extends LitElement {
       const fault = shape === 'corners' ? outlineFault(corners) : undefined;
       if (fault !== undefined) faults.set(row, fault);
     }
-    const size = { width: this.width, mostHeight: Math.min(mostHeight, Math.max(leastHeight, this.width * 0.8)) };
+    const size = {
+      width: this.own.width,
+      mostHeight: Math.min(mostHeight, Math.max(leastHeight, this.own.width * 0.8)),
+    };
     const held = this.drag === undefined ? undefined : this.held;
     const drawing = drawPlan(areas, { size, measure: planMeasure(this.measures), held, faults });
     this.held = drawing.placement;

@@ -1,11 +1,10 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Measures } from '../../units/measures.ts';
+import { LoadedWhenWanted } from '../parts/loaded-when-wanted.ts';
 import { NarrowScreen, oneColumn } from '../parts/narrow-screen.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import type { MeasuredFloor } from './measured-floor.ts';
-
-type Loaded = 'not yet' | 'loading' | 'ready' | 'failed';
 
 /**
  * Where the plan of the floor is: open where it pushes no price out of sight, folded on a phone. The plan itself comes when it is first looked
@@ -36,8 +35,8 @@ export class PlanDrawer extends LitElement {
   @property() refusal = '';
 
   @state() private chosen: boolean | undefined;
-  @state() private loaded: Loaded = 'not yet';
 
+  private readonly drawing = new LoadedWhenWanted(this, () => import('./floor-plan.ts'));
   private readonly screen = new NarrowScreen(this, oneColumn);
 
   override render(): TemplateResult | typeof nothing {
@@ -49,21 +48,21 @@ export class PlanDrawer extends LitElement {
   }
 
   protected override updated(): void {
-    if (this.isOpen && this.loaded === 'not yet' && this.floor !== undefined) void this.load();
+    if (this.isOpen && this.floor !== undefined) this.drawing.want();
   }
 
   private plan(): TemplateResult {
-    switch (this.loaded) {
+    switch (this.drawing.state) {
       case 'not yet':
       case 'loading':
         return html`<p class="light">Drawing the plan …</p>`;
       case 'failed':
-        return html`<p>The plan could not be loaded. <button class="plain" type="button" @click=${this.load}>Try again</button></p>`;
+        return html`<p>The plan could not be loaded. <button class="plain" type="button" @click=${this.drawing.load}>Try again</button></p>`;
       case 'ready':
         return html`<floor-plan .floor=${this.floor} .measures=${this.measures}></floor-plan>
           ${this.refusal === '' ? nothing : html`<p class="refusal" role="alert">${this.refusal}</p>`}`;
       default:
-        return this.loaded satisfies never;
+        return this.drawing.state satisfies never;
     }
   }
 
@@ -73,17 +72,6 @@ export class PlanDrawer extends LitElement {
 
   private readonly onToggle = (): void => {
     this.chosen = !this.isOpen;
-  };
-
-  private readonly load = async (): Promise<void> => {
-    this.loaded = 'loading';
-    try {
-      await import('./floor-plan.ts');
-      this.loaded = 'ready';
-    } catch {
-      // Off the net before it was ever fetched: said, and tried again on a touch.
-      this.loaded = 'failed';
-    }
   };
 }
 

@@ -9,6 +9,8 @@ import type { QuoteSession } from '../../session/quote-session.ts';
 import type { Measures } from '../../units/measures.ts';
 import { newRowEdit } from '../costing/new-row.ts';
 import '../plan/plan-drawer.ts';
+import { type NamedResults, namedResults } from '../parts/named-results.ts';
+import { SessionNews } from '../parts/session-news.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { measuredFloor } from '../plan/measured-floor.ts';
 import type { AskAnswers } from './ask-answers.ts';
@@ -18,7 +20,7 @@ import './length-pad.ts';
 import type { LengthPad, MeasuredSides } from './length-pad.ts';
 import { ownerFigures } from './owner-figures.ts';
 import { priceFaceStyles } from './price-face.styles.ts';
-import { type AreaView, type NamedResults, type PricedOption, type PriceView, priceView } from './price-view.ts';
+import { type AreaView, type PricedOption, type PriceView, priceView } from './price-view.ts';
 
 /** A system that may be priced as an option. */
 export interface OfferedSystem {
@@ -52,25 +54,15 @@ export class PriceFace extends LitElement {
 
   @query('length-pad') private readonly pad: LengthPad | null | undefined;
 
-  private unsubscribe: (() => void) | undefined;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.unsubscribe = this.session?.subscribe((changes) => {
-      // Nothing here tells whether all is saved.
-      if (changes.length > 0) this.requestUpdate();
-    });
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.unsubscribe?.();
+  constructor() {
+    super();
+    new SessionNews(this, 'numbers');
   }
 
   override render(): TemplateResult | typeof nothing {
     const { session } = this;
     if (session === undefined) return nothing;
-    const options = this.options(session);
+    const options = namedResults(session);
     const view = priceView(session.quote, options, this.measures);
     return html`<main class="columns">
         <div>
@@ -100,13 +92,6 @@ export class PriceFace extends LitElement {
   private padHeading(view: PriceView): string {
     const area = view.areas.find(({ row }) => row === this.measured);
     return area === undefined ? 'Another area' : `${area.label}, now ${area.sides}`;
-  }
-
-  private options(session: QuoteSession): NamedResults[] {
-    return session.quote.options.flatMap(({ id, title }) => {
-      const results = session.results(id);
-      return results === undefined ? [] : [{ id, title, results }];
-    });
   }
 
   private measure(view: PriceView): TemplateResult {

@@ -8,6 +8,7 @@ import { writeLength } from '../../units/length-text.ts';
 import type { Measures } from '../../units/measures.ts';
 import { one, type Unit } from '../../units/unit.ts';
 import { promiseWords, saidInDays } from '../parts/day-promise.ts';
+import type { NamedResults } from '../parts/named-results.ts';
 import { shownLine, wholeDollars } from '../parts/shown-line.ts';
 import { type AskAnswers, answersIn } from './ask-answers.ts';
 
@@ -41,12 +42,6 @@ export interface PricedOption {
   readonly extras: readonly AskAnswers[];
   /** What has to be seen to before the price is given, in words a customer may read. */
   readonly held: readonly string[];
-}
-
-export interface NamedResults {
-  readonly id: string;
-  readonly title: string;
-  readonly results: OptionResults;
 }
 
 export function priceView(quote: QuoteDocument, options: readonly NamedResults[], measures: Measures): PriceView {
