@@ -17,6 +17,9 @@ export interface LogEntry {
   readonly moves: Move;
 }
 
+/** Entries that go into a log together: at least one, in their order. */
+export type NewEntries = readonly [LogEntry, ...LogEntry[]];
+
 /** An edit with the one that takes it back. */
 export interface Step {
   readonly edit: Edit;

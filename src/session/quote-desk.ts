@@ -24,6 +24,8 @@ export interface DeskParts {
   readonly unkept?: string;
   /** When the engine may be opened after the first numbers stand; left out, it is opened for them. */
   readonly later?: Later;
+  /** Resolves when a change may be stored; at once where it is left out. */
+  readonly turn?: () => Promise<void>;
 }
 
 export interface OpenQuote {
@@ -117,12 +119,12 @@ export class QuoteDesk {
   }
 
   async open(id: string): Promise<OpenQuote | DeskFault> {
-    const { store, rawSheets } = this.parts;
+    const { store, rawSheets, turn } = this.parts;
     if (store === undefined) return this.inMemory.get(id) ?? noSuchQuote;
     const found = await this.load(id, store);
     if (found.kind === 'fault') return found;
     const { loaded, workbooks } = found;
-    const start = { past: loaded, keeper: storeKeeper(store, id, rawSheets) };
+    const start = { past: loaded, keeper: storeKeeper(store, id, rawSheets), ...(turn !== undefined && { turn }) };
     const session = new QuoteSession(loaded.quote, workbooks, start);
     const shared = new SharedQuote(session, store);
     await shared.join();

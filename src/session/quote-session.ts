@@ -26,6 +26,8 @@ export interface SessionStart {
   readonly now?: () => string;
   /** Keeps every change; the quote as it is given is stored already. */
   readonly keeper?: QuoteKeeper;
+  /** Resolves when a change may be stored, such as after it was painted; at once where it is left out. */
+  readonly turn?: () => Promise<void>;
   /** Why there is no keeper, for people to read. */
   readonly unkept?: string;
 }
@@ -51,7 +53,7 @@ export class QuoteSession {
     this.past = start.past ?? this.past;
     this.history = historyOf(this.past.entries);
     this.now = start.now ?? (() => new Date().toISOString());
-    this.queue = start.keeper && new SaveQueue(start.keeper, () => this.tell([]));
+    this.queue = start.keeper && this.queueOf(start.keeper, start.turn);
     this.unkept = { kind: 'not saved', reason: start.unkept ?? 'This quote is in this page only.' };
   }
 
@@ -165,9 +167,16 @@ export class QuoteSession {
   private record(entry: LogEntry): void {
     this.past = { entries: [...this.past.entries, entry], seq: entry.seq };
     this.history = movedHistory(this.history, entry);
-    if (this.queue === undefined) return;
-    const options = optionSummaries(this.current, (option) => this.results(option));
-    this.queue.add(entry, { quote: this.current, options });
+    this.queue?.add(entry);
+  }
+
+  private queueOf(keeper: QuoteKeeper, turn: SessionStart['turn']): SaveQueue {
+    return new SaveQueue({
+      keeper,
+      head: () => ({ quote: this.current, options: optionSummaries(this.current, (option) => this.results(option)) }),
+      told: () => this.tell([]),
+      ...(turn !== undefined && { turn }),
+    });
   }
 
   private tell(changes: readonly OptionChange[]): void {

@@ -1,10 +1,10 @@
 import type { QuoteHead } from '../quote/quote-head.ts';
-import type { LogEntry } from '../quote/quote-log.ts';
+import type { LogEntry, NewEntries } from '../quote/quote-log.ts';
 
 /** Where changes are kept. Rejects with an error whose message says in plain words why a change is not kept. */
 export interface QuoteKeeper {
-  /** Resolves once the entry and the head it led to are stored for good, both or none. */
-  append(entry: LogEntry, head: QuoteHead): Promise<void>;
+  /** Resolves once the entries and the head they led to are stored for good, all or none. */
+  append(entries: NewEntries, head: QuoteHead): Promise<void>;
 }
 
 export type SaveState =
@@ -14,27 +14,34 @@ export type SaveState =
   /** Changes stand in memory only. The next change tries again. */
   | { readonly kind: 'not saved'; readonly reason: string };
 
-/** Hands changes to a keeper one by one in their order; what could not be stored waits for the next attempt. */
+export interface SaveParts {
+  readonly keeper: QuoteKeeper;
+  /** The quote as it is now, after every entry that waits. */
+  readonly head: () => QuoteHead;
+  /** Called whenever an attempt has ended. */
+  readonly told: () => void;
+  /** Resolves when a change may be stored; at once where it is left out. */
+  readonly turn?: () => Promise<void>;
+}
+
+/** Hands what has changed to a keeper, in its order; what could not be stored waits for the next attempt. */
 export class SaveQueue {
-  private readonly keeper: QuoteKeeper;
-  private readonly told: () => void;
-  private waiting: readonly { readonly entry: LogEntry; readonly head: QuoteHead }[] = [];
+  private readonly parts: SaveParts;
+  private waiting: readonly LogEntry[] = [];
   private current: SaveState = { kind: 'saved' };
   private asked = false;
   private running: Promise<void> | undefined;
 
-  /** `told` is called whenever an attempt has ended. */
-  constructor(keeper: QuoteKeeper, told: () => void) {
-    this.keeper = keeper;
-    this.told = told;
+  constructor(parts: SaveParts) {
+    this.parts = parts;
   }
 
   get state(): SaveState {
     return this.current;
   }
 
-  add(entry: LogEntry, head: QuoteHead): void {
-    this.waiting = [...this.waiting, { entry, head }];
+  add(entry: LogEntry): void {
+    this.waiting = [...this.waiting, entry];
     this.retry();
   }
 
@@ -55,25 +62,26 @@ export class SaveQueue {
     let reason: string | undefined;
     // A change that came while an attempt failed is the next change, so it tries again.
     while (this.asked) {
+      if (this.parts.turn !== undefined) await this.parts.turn();
       this.asked = false;
       reason = await this.attempt();
     }
     this.running = undefined;
     this.current = reason === undefined ? { kind: 'saved' } : { kind: 'not saved', reason };
-    this.told();
+    this.parts.told();
   }
 
-  /** Stores what waits, first to last; the reason when one could not be. */
+  /** Stores all that waits; the reason when it could not be. */
   private async attempt(): Promise<string | undefined> {
-    for (let [next] = this.waiting; next !== undefined; [next] = this.waiting) {
-      try {
-        await this.keeper.append(next.entry, next.head);
-      } catch (error) {
-        // Whatever went wrong, the change is still in memory and the reader must know that it is only there.
-        return error instanceof Error && error.message !== '' ? error.message : 'It could not be stored.';
-      }
-      this.waiting = this.waiting.slice(1);
+    const [first, ...others] = this.waiting;
+    if (first === undefined) return undefined;
+    try {
+      await this.parts.keeper.append([first, ...others], this.parts.head());
+    } catch (error) {
+      // Whatever went wrong, the change is still in memory and the reader must know that it is only there.
+      return error instanceof Error && error.message !== '' ? error.message : 'It could not be stored.';
     }
+    this.waiting = this.waiting.slice(1 + others.length);
     return undefined;
   }
 }

@@ -8,8 +8,8 @@ import type { QuoteKeeper } from './save-queue.ts';
 /** Keeps the changes of one quote in a store. `sheets` are those an edit may bring in. */
 export function storeKeeper(store: QuoteStore, id: string, sheets: RawSheets): QuoteKeeper {
   return {
-    append: async (entry, head) => {
-      const stored = await store.append(id, entry, head, sheets);
+    append: async (entries, head) => {
+      const stored = await store.append(id, entries, head, sheets);
       if (stored.kind === 'fault') throw new Error(stored.reason);
     },
   };

@@ -1,6 +1,6 @@
 import type { QuoteDocument, SheetHash } from '../quote/quote-document.ts';
 import { type OptionSummary, type QuoteHead, readHead, type StoredHead } from '../quote/quote-head.ts';
-import type { LogEntry } from '../quote/quote-log.ts';
+import type { LogEntry, NewEntries } from '../quote/quote-log.ts';
 import { readEntry, readLog } from '../quote/read-log.ts';
 import { readQuote } from '../quote/read-quote.ts';
 import { hashesInLog, pinnedHashes, type RawSheets } from '../quote/stored-sheets.ts';
@@ -103,22 +103,27 @@ export class QuoteStore {
   }
 
   /**
-   * Adds an entry to a quote's log and puts the head it led to in place of the one before, in one transaction. Refused when
-   * the entry does not follow the last one that is stored: somebody else has written since.
+   * Adds entries to a quote's log and puts the head they led to in place of the one before, in one transaction. Refused when
+   * the first does not follow the last one that is stored: somebody else has written since.
    */
-  async append(id: string, entry: LogEntry, head: QuoteHead, sheets: RawSheets): Promise<StoreResult<Stored>> {
-    const read = readEntry(entry);
-    if (read.kind === 'fault') return read;
-    const next = storedHead(head, { seq: entry.seq, updatedAt: entry.at, demo: false });
+  async append(id: string, entries: NewEntries, head: QuoteHead, sheets: RawSheets): Promise<StoreResult<Stored>> {
+    for (const entry of entries) {
+      const read = readEntry(entry);
+      if (read.kind === 'fault') return read;
+    }
+    const [first] = entries;
+    const { seq, at } = entries.at(-1) ?? first;
+    const next = storedHead(head, { seq, updatedAt: at, demo: false });
     return this.write(head.quote, sheets, next, async (writing) => {
       const heads = writing.objectStore('heads');
       const stored = await heads.get(id);
       if (stored === undefined) return fault(messages.gone);
       const before = readHead(stored);
       if (before.kind === 'fault') return before;
-      if (before.value.seq !== entry.seq - 1) return fault(messages.changedElsewhere);
+      if (before.value.seq !== first.seq - 1) return fault(messages.changedElsewhere);
       const { demo } = before.value.summary;
-      await writing.objectStore('logs').add(entry, [id, entry.seq]);
+      const logs = writing.objectStore('logs');
+      await Promise.all(entries.map((entry) => logs.add(entry, [id, entry.seq])));
       await heads.put({ ...next, summary: { ...next.summary, demo } }, id);
       return undefined;
     });

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Edit } from '../../src/quote/edit.ts';
 import type { QuoteHead } from '../../src/quote/quote-head.ts';
-import type { LogEntry } from '../../src/quote/quote-log.ts';
+import type { NewEntries } from '../../src/quote/quote-log.ts';
 import { readQuote } from '../../src/quote/read-quote.ts';
 import { QuoteSession, type SessionStart } from '../../src/session/quote-session.ts';
 import type { QuoteKeeper } from '../../src/session/save-queue.ts';
@@ -25,15 +25,15 @@ function started(start: SessionStart): QuoteSession {
 
 /** A keeper whose every answer the test gives. */
 class HeldKeeper implements QuoteKeeper {
-  readonly asked: { entry: LogEntry; head: QuoteHead; answer: (refusal?: string) => Promise<void> }[] = [];
-  readonly append = (entry: LogEntry, head: QuoteHead): Promise<void> =>
+  readonly asked: { entries: NewEntries; head: QuoteHead; answer: (refusal?: string) => Promise<void> }[] = [];
+  readonly append = (entries: NewEntries, head: QuoteHead): Promise<void> =>
     new Promise((resolve, reject) => {
       const answer = async (refusal?: string): Promise<void> => {
         if (refusal === undefined) resolve();
         else reject(new Error(refusal));
         await new Promise((later) => setTimeout(later, 0));
       };
-      this.asked.push({ entry, head, answer });
+      this.asked.push({ entries, head, answer });
     });
 
   async answer(number: number, refusal?: string): Promise<void> {
@@ -59,7 +59,7 @@ describe('saving', () => {
     expect(told).toEqual(['saving', 'saved']);
   });
 
-  it('hands over each entry with the head it led to and its prices as people read them', async () => {
+  it('hands over entries with the head they led to and its prices as people read them', async () => {
     const keeper = new HeldKeeper();
     const session = started({ keeper });
     session.dispatch(waste(0.1));
@@ -67,7 +67,7 @@ describe('saving', () => {
     session.dispatch(waste(0.2));
     await keeper.answer(0);
     await keeper.answer(1);
-    expect(keeper.asked.map(({ entry }) => entry)).toEqual(session.log);
+    expect(keeper.asked.flatMap(({ entries }) => entries)).toEqual(session.log);
     expect(keeper.asked.map(({ head }) => head.quote)).toEqual([first, session.quote]);
     expect(session.log).toMatchObject([
       { seq: 1, moves: 'done', at: '2026-05-31T14:00:00.000Z' },
@@ -87,8 +87,8 @@ describe('saving', () => {
     session.dispatch(waste(0.2));
     expect(session.saved.kind).toBe('saving');
     await keeper.answer(1);
-    await keeper.answer(2);
-    expect(keeper.asked.map(({ entry }) => entry.seq)).toEqual([1, 1, 2]);
+    expect(keeper.asked.map(({ entries }) => entries.map(({ seq }) => seq))).toEqual([[1], [1, 2]]);
+    expect(keeper.asked[1]?.head.quote).toBe(session.quote);
     expect(session.saved).toEqual({ kind: 'saved' });
   });
 
@@ -103,8 +103,23 @@ describe('saving', () => {
     expect(session.saved).toEqual({ kind: 'not saved', reason: 'No.' });
     session.saveAgain();
     await keeper.answer(2);
-    await keeper.answer(3);
-    expect(keeper.asked.map(({ entry }) => entry.seq)).toEqual([1, 1, 1, 2]);
+    expect(keeper.asked.map(({ entries }) => entries.map(({ seq }) => seq))).toEqual([[1], [1, 2], [1, 2]]);
+    expect(session.saved).toEqual({ kind: 'saved' });
+  });
+
+  it('waits for its turn, and then stores all that came meanwhile in one go', async () => {
+    const keeper = new HeldKeeper();
+    let give = (): void => undefined;
+    const turn = (): Promise<void> => new Promise((resolve) => (give = resolve));
+    const session = started({ keeper, turn });
+    session.dispatch(waste(0.1));
+    session.dispatch(waste(0.2));
+    await new Promise((later) => setTimeout(later, 0));
+    expect([session.saved.kind, keeper.asked]).toEqual(['saving', []]);
+    give();
+    await new Promise((later) => setTimeout(later, 0));
+    await keeper.answer(0);
+    expect(keeper.asked.map(({ entries }) => entries.map(({ seq }) => seq))).toEqual([[1, 2]]);
     expect(session.saved).toEqual({ kind: 'saved' });
   });
 

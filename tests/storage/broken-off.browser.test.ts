@@ -61,7 +61,7 @@ describe('a save that breaks off between log and head', () => {
         heads.transaction.abort();
         return request;
       },
-      () => store.append('broken', next.entry, next.head, new Map()),
+      () => store.append('broken', [next.entry], next.head, new Map()),
     );
     expect(broken).to.deep.equal({ kind: 'fault', reason: 'The browser could not reach its storage (AbortError).' });
     expect(await agreed(store, 'broken')).to.deep.equal({ seq: 1, title: 'Stored' });
@@ -76,7 +76,7 @@ describe('a save that breaks off between log and head', () => {
       () => {
         throw new DOMException('', 'QuotaExceededError');
       },
-      () => store.append('broken', next.entry, next.head, new Map()),
+      () => store.append('broken', [next.entry], next.head, new Map()),
     );
     expect(full.kind === 'fault' && full.reason).to.match(/no room left/);
     expect(await agreed(store, 'broken')).to.deep.equal({ seq: 1, title: 'Stored' });

@@ -52,7 +52,7 @@ export function retitled(
 /** Stores one more title and gives the head after it. Throws what storage refuses. */
 export async function storeTitle(store: QuoteStore, before: QuoteHead, seq: number, title: string): Promise<QuoteHead> {
   const { entry, head } = retitled(before, seq, title);
-  const stored = await store.append(before.quote.id, entry, head, new Map());
+  const stored = await store.append(before.quote.id, [entry], head, new Map());
   if (stored.kind === 'fault') throw new Error(stored.reason);
   return head;
 }

@@ -95,7 +95,7 @@ describe('stored quotes', () => {
     // Its sheets need not be given again.
     await store.create({ ...gone, sheets: new Map() });
     const { entry, head } = retitled(stays, 2, 'x');
-    expect(await reasonOf(store.append('nowhere', entry, head, new Map()))).to.match(/no longer stored/);
+    expect(await reasonOf(store.append('nowhere', [entry], head, new Map()))).to.match(/no longer stored/);
   });
 });
 
@@ -108,8 +108,8 @@ describe('storing', () => {
     const here = retitled(made, 1, 'Here');
     const there = retitled(made, 1, 'There');
     const answers: { kind: string; reason?: string }[] = await Promise.all([
-      one.append('shared', here.entry, here.head, new Map()),
-      other.append('shared', there.entry, there.head, new Map()),
+      one.append('shared', [here.entry], here.head, new Map()),
+      other.append('shared', [there.entry], there.head, new Map()),
     ]);
     expect(answers.map(({ kind }) => kind).sort()).to.deep.equal(['fault', 'stored']);
     expect(answers.map(({ reason }) => reason ?? '').join('')).to.match(/changed in another tab/);
@@ -121,7 +121,9 @@ describe('storing', () => {
     expect((await loaded(one, 'shared')).seq).to.equal(2);
     // Nor may an entry leave a gap.
     const ahead = retitled(here.head, 4, 'Ahead');
-    expect(await reasonOf(one.append('shared', ahead.entry, ahead.head, new Map()))).to.match(/changed in another tab/);
+    expect(await reasonOf(one.append('shared', [ahead.entry], ahead.head, new Map()))).to.match(
+      /changed in another tab/,
+    );
   });
 
   it('answers only after the complete event, with strict durability', async () => {
@@ -156,14 +158,16 @@ describe('storing', () => {
     const { entry } = retitled(made, 1, 'x');
     const added = { ...entry, edit: { kind: 'addOption', option, at: 1, products: [] } } as const;
     const head = { ...made, quote: { ...made.quote, options: [...made.quote.options, option] } };
-    expect(await reasonOf(store.append('grown', added, head, new Map()))).to.match(/not at hand/);
-    expect(await reasonOf(store.append('grown', added, head, new Map([[hash, { other: 1 }]])))).to.match(/another one/);
+    expect(await reasonOf(store.append('grown', [added], head, new Map()))).to.match(/not at hand/);
+    expect(await reasonOf(store.append('grown', [added], head, new Map([[hash, { other: 1 }]])))).to.match(
+      /another one/,
+    );
     expect((await loaded(store, 'grown')).seq).to.equal(0);
-    expect(await store.append('grown', added, head, sheets)).to.deep.equal({ kind: 'stored' });
+    expect(await store.append('grown', [added], head, sheets)).to.deep.equal({ kind: 'stored' });
     expect((await loaded(store, 'grown')).sheets.get(hash)).to.deep.equal(sheets.get(hash));
     // Undone, the option is gone, and its sheet still comes along for redo.
     const undone = { ...entry, seq: 2, moves: 'undone' } as const;
-    await store.append('grown', undone, made, new Map());
+    await store.append('grown', [undone], made, new Map());
     expect((await loaded(store, 'grown')).sheets.has(hash)).to.equal(true);
   });
 
