@@ -34,5 +34,9 @@ export default {
     summaryReporter({ flatten: true }),
     countingReporter(`${rootDir}/.cache/browser-tests.json`),
   ],
-  testFramework: { config: { timeout: 10_000 } },
+  // On a slow or busy machine a file's modules alone take long to load, and axe takes seconds a look.
+  browserStartTimeout: 120_000,
+  testsStartTimeout: 120_000,
+  testsFinishTimeout: 600_000,
+  testFramework: { config: { timeout: 60_000 } },
 };

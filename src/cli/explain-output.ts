@@ -86,11 +86,14 @@ function whyMissing({ option, stack }: OptionResults, name: string): string {
   const table = option.plan.tables.get(first);
   if (row === undefined) {
     if (table !== undefined) return messages.isTable(name);
-    if (stack.lines.get(name)?.definition.kind === 'text') return messages.isText(name);
+    const kind = stack.lines.get(name)?.definition.kind;
+    if (kind === 'text') return messages.isText(name);
+    if (kind === 'words') return messages.isWords(name);
     return messages.noLine(name, nearestWord(name, option.plan.lines.keys()));
   }
   if (column === undefined || more.length > 0) return messages.cellForm(name);
   if (table === undefined) return messages.noTable(first, nearestWord(first, option.plan.tables.keys()));
+  if (stack.tables.get(first)?.columns.get(column)?.definition.kind === 'words') return messages.isWords(name);
   if (!table.columns.has(column)) return messages.noColumn(first, column, nearestWord(column, table.columns.keys()));
   const ids = (option.rows.get(first) ?? []).map(({ id }) => id);
   if (rowPlace(ids, row) === undefined) return messages.noRow(first, row, ids, nearestWord(row, ids));

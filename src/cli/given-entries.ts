@@ -140,7 +140,7 @@ class EntryGiver {
     }
     const read = readGivenText(text, line.definition, line.type, this.context);
     if (read.kind === 'refused') return refused(read.reason);
-    this.lines.set(name, { kind: 'value', value: read.value });
+    this.lines.set(name, read);
     return taken;
   }
 
@@ -178,7 +178,7 @@ class EntryGiver {
     );
     if (read.kind === 'refused') return refused(read.reason);
     if (inRow.has(column.definition.name)) return refused(messages.setTwice);
-    inRow.set(column.definition.name, { kind: 'value', value: read.value });
+    inRow.set(column.definition.name, read);
     const inTable = this.cells.get(name) ?? new Map<string, Map<string, GivenValue>>();
     this.cells.set(name, inTable.set(id, inRow));
     return taken;

@@ -113,7 +113,7 @@ class RowReader {
 }
 
 function entered(read: EntryReading): number | string | { readonly refused: string } {
-  return read.kind === 'value' ? read.value : { refused: read.reason };
+  return read.kind === 'refused' ? { refused: read.reason } : read.value;
 }
 
 function isObject(value: unknown): value is Readonly<Record<string, unknown>> {

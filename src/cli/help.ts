@@ -7,7 +7,8 @@ export const help = `Prices one or more coating systems on a floor.
                      Up to four: give it again for each.
   --set NAME=VALUE   Gives a line its value in every sheet that has it. Numbers stand in the line's own unit,
                      typed as people write them (24.5, 22' 7", 24*22), or with a metric unit behind them
-                     (6.9 m, 18 °C); shares as fractions (0.47) or with % (47%).
+                     (6.9 m, 18 °C); shares as fractions (0.47) or with % (47%). A line for words takes them as
+                     they stand: --set reader_name='Dana R.'
   --set TABLE.ROW.COLUMN=VALUE
                      The same for a cell. ROW is the row's key, or its number from 1.
   --rows TABLE=JSON  Gives a table other rows: --rows areas='[{"place":"bay","length":24,"width":22}]'.

@@ -13,7 +13,7 @@ const bare: readonly string[] = ['visit_used', 'people'];
 export function hoursLines(results: OptionResults, measures: Measures): string[] {
   const tasks = rowsOf(results, 'tasks', 'task_hours', taskColumns, measures, (label) => label);
   const trips = rowsOf(results, 'trips', 'used', tripColumns, measures, (_, row) => `Visit ${row + 1}`);
-  const totals = ['person_hours', 'paid_hours', 'crew_days', 'visits'].flatMap((name): string[][] => {
+  const totals = ['person_hours', 'paid_hours', 'crew_days', 'work_days', 'visits'].flatMap((name): string[][] => {
     const label = results.stack.lines.get(name)?.definition.label ?? name;
     const value = wordsOf(lineIn(results, name), measures);
     return value === '' ? [] : [[label, value]];

@@ -1,15 +1,20 @@
 import type { CellValue, Failure } from '../formula/cells.ts';
 import type { ValueType } from '../formula/checked-tree.ts';
 import { cellName } from '../quote/cell-name.ts';
-import { cellOfColumn, cellOfLine } from '../quote/option-results.ts';
+import { cellOfColumn, cellOfLine, writtenLine } from '../quote/option-results.ts';
+import { toldText } from '../quote/said-texts.ts';
 import { toldChecks } from '../quote/told-checks.ts';
 import { type CompiledLine, type CompiledTable, caseOf } from '../template/compiled-stack.ts';
 import { standingRows } from '../template/table-rows.ts';
-import { isSerialDay, writeIsoDate } from '../units/serial-day.ts';
+import { writtenIn } from '../template/written-words.ts';
+import { isSerialDay, noDate, writeIsoDate } from '../units/serial-day.ts';
 import { failureWords } from './failure-words.ts';
 import type { PricedSystem } from './price-systems.ts';
 
-/** A number's 15 digits, a code or text, a truth, a date as ISO text; null for a number that failed. */
+/**
+ * A number's 15 digits, a code or text, a truth, a date as ISO text, a text as it is told; null for no date, for a text that is not told
+ * and for a number that failed.
+ */
 type JsonValue = number | string | boolean | null;
 
 interface JsonLine {
@@ -63,7 +68,8 @@ function jsonSheet(system: PricedSystem, layer: SheetLayer): JsonSheet {
 
 function jsonLine({ results }: PricedSystem, { definition, type }: CompiledLine): JsonLine {
   const { kind, name } = definition;
-  if (kind === 'text') return { value: definition.text, unit: null, formula: null };
+  if (kind === 'text') return { value: toldText(results, name) ?? null, unit: null, formula: null };
+  if (kind === 'words') return { value: writtenLine(results, name), unit: null, formula: null };
   const cell = cellOfLine(results, name);
   if (cell === undefined) throw new Error(`The option has no line ${name}`);
   const value = results.read(cell);
@@ -91,6 +97,7 @@ function jsonRows(
         const own = standing.get(id)?.[column];
         return [column, typeof own === 'string' ? own : definition.text];
       }
+      if (definition.kind === 'words') return [column, writtenIn(results.option.written, name, column, row) ?? ''];
       const cell = cellOfColumn(results, name, column, row);
       const type = caseOf(compiled, unitCase)?.type;
       if (cell === undefined || type === undefined) throw new Error(`The option has no column ${name}.${column}`);
@@ -107,7 +114,7 @@ function jsonRows(
 function jsonValue(value: CellValue, type: ValueType): JsonValue {
   if (typeof value === 'object') return null;
   if (typeof value !== 'number' || !isDate(type)) return value;
-  return isSerialDay(value) ? writeIsoDate(value) : null;
+  return isSerialDay(value) && value !== noDate ? writeIsoDate(value) : null;
 }
 
 function failureIn(value: CellValue, type: ValueType, say: (failure: Failure) => string): string | undefined {

@@ -1,7 +1,9 @@
+import { writtenLine } from '../quote/option-results.ts';
 import type { CompiledLine, CompiledTable } from '../template/compiled-stack.ts';
 import type { ColumnFile } from '../template/line-schema.ts';
 import type { SheetFile } from '../template/sheet-schema.ts';
-import { isSerialDay, writeIsoDate } from '../units/serial-day.ts';
+import { mostWritten } from '../template/written-text.ts';
+import { dateText } from '../units/serial-day.ts';
 import { lineIn } from './option-cells.ts';
 import type { PricedSystem } from './price-systems.ts';
 import { layTable, wrap } from './text-layout.ts';
@@ -47,9 +49,11 @@ function placeLines(system: PricedSystem, layer: 'shop' | 'floor' | 'system', wh
 
 /** Values as --set takes them: dates as ISO text, shares as fractions. */
 function entryRow({ results }: PricedSystem, { definition }: CompiledLine, where: string): string[] {
+  if (definition.kind === 'words')
+    return [definition.name, writtenLine(results, definition.name), unitOrChoices(definition), where];
   const value = lineIn(results, definition.name)?.value;
   const isDate = definition.kind === 'entry' && definition.unit === 'date';
-  const shown = isDate && typeof value === 'number' && isSerialDay(value) ? writeIsoDate(value) : String(value);
+  const shown = isDate && typeof value === 'number' ? dateText(value) : String(value);
   return [definition.name, shown, unitOrChoices(definition), where];
 }
 
@@ -72,7 +76,7 @@ function tableLines({ results }: PricedSystem, table: CompiledTable, where: stri
 }
 
 function isEntered(kind: ColumnFile['kind'] | CompiledLine['definition']['kind']): boolean {
-  return kind === 'entry' || kind === 'choice' || kind === 'product';
+  return kind === 'entry' || kind === 'choice' || kind === 'product' || kind === 'words';
 }
 
 function unitOrChoices(definition: ColumnFile | CompiledLine['definition']): string {
@@ -87,6 +91,8 @@ function unitOrChoices(definition: ColumnFile | CompiledLine['definition']): str
       return definition.options.map(({ code }) => code).join(' | ');
     case 'product':
       return `product: ${definition.accepts.join(' | ')}`;
+    case 'words':
+      return `words, at most ${mostWritten} characters`;
     default:
       return '';
   }

@@ -25,6 +25,7 @@ export const messages = {
 
   noLine: (name: string, near: string | undefined) => `There is nothing called “${name}”.${didYouMean(near)}`,
   isTable: (name: string) => `“${name}” is a table: name one of its cells, as ${name}.ROW.COLUMN.`,
+  isWords: (name: string) => `“${name}” is what a person writes; there is nothing to explain.`,
   isText: (name: string) => `“${name}” is free text of the sheet; there is nothing to explain.`,
   cellForm: (name: string) => `“${name}” names no cell: write TABLE.ROW.COLUMN, as areas.1.length.`,
   noTable: (name: string, near: string | undefined) => `There is no table “${name}”.${didYouMean(near)}`,

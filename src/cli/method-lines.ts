@@ -1,6 +1,7 @@
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
+import { mostWritten, notSaid } from '../template/written-text.ts';
 import { formatForTyping } from '../units/format.ts';
-import { serialDay, writeIsoDate } from '../units/serial-day.ts';
+import { dateText, serialDay } from '../units/serial-day.ts';
 import { one, parseUnit, prettyUnit, type Unit } from '../units/unit.ts';
 import { code, words } from './markdown.ts';
 
@@ -44,7 +45,7 @@ export function valueText(value: number | string, unit: string | undefined): str
   if (typeof value === 'number') return formatForTyping(value, readUnit(unit ?? '1'));
   if (unit !== 'date') return code(value);
   const day = serialDay(value);
-  return day === undefined ? words(value) : writeIsoDate(day);
+  return day === undefined ? words(value) : dateText(day);
 }
 
 /** `ft²/gal`; empty for a plain number. */
@@ -78,12 +79,16 @@ function heldIn(definition: Definition): string {
     }
     case 'text':
       return 'when' in definition && definition.when !== undefined ? `while ${code(definition.when)}` : '';
+    case 'words':
+      return definition.words === '' ? writtenBy : `${words(definition.words)}, ${writtenBy}`;
     case 'key':
       return 'the row’s code';
     default:
       return definition satisfies never;
   }
 }
+
+const writtenBy = `what a person writes, ${mostWritten} characters at most`;
 
 function enteredOf(definition: Entry): string {
   const value = 'value' in definition ? definition.value : definition.default;
@@ -129,6 +134,7 @@ function limitsOf({ limits, whole, unit }: Entry): string {
 
 function saysOf(definition: Definition): string {
   if (definition.kind === 'text') return words(definition.text);
+  if (definition.kind === 'words') return `while nothing is written: ${words(definition.unsaid ?? notSaid)}`;
   if (definition.kind !== 'check') return '';
   const wayRound = definition.absolute === true ? ' (no way round)' : '';
   return `${definition.severity}${wayRound}: ${words(definition.say)}`;

@@ -47,7 +47,7 @@ function cellText(
 ): string {
   if (cell === undefined) return '';
   if (typeof cell === 'object') return code(cell.formula);
-  if (column?.kind === 'text') return words(cell.toString());
+  if (column?.kind === 'text' || column?.kind === 'words') return words(cell.toString());
   if (column?.kind !== 'entry') return typeof cell === 'number' ? valueText(cell, undefined) : code(cell);
   if (column.yesNo === true) return cell === 1 ? 'yes' : 'no';
   const unit = unitInRow(column, row, table);

@@ -78,7 +78,7 @@ function setCells(name: string, value: SetValue, { definitions, tables }: Declar
   const definition = definitions.get(column === undefined ? name : `${first}.${column}`)?.definition;
   const where = column === undefined ? '' : ` of ${code(row ?? '')} in ${words(tables.get(first)?.title ?? first)}`;
   const what = words(definition?.label ?? name) + where;
-  if (definition?.kind === 'text') return [what, words(String(value)), ''];
+  if (definition?.kind === 'text' || definition?.kind === 'words') return [what, words(String(value)), ''];
   if (definition?.kind !== 'entry') return [what, valueText(value, undefined), ''];
   if (definition.yesNo === true) return [what, value === 1 ? 'yes' : 'no', ''];
   return [what, valueText(value, definition.unit), unitWords(definition.unit)];

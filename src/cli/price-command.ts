@@ -1,5 +1,6 @@
 import type { Measures } from '../units/measures.ts';
 import { type Arguments, readArguments } from './arguments.ts';
+import { datedEntries } from './dated-entries.ts';
 import { explainOutput } from './explain-output.ts';
 import { isForSale } from './for-sale.ts';
 import { help } from './help.ts';
@@ -16,9 +17,10 @@ export type CommandResult =
   /** Something given is wrong: all that is, nothing else. */
   | { readonly kind: 'faults'; readonly faults: readonly string[] };
 
-/** Carries out one command line. */
-export function priceCommand(words: readonly string[]): CommandResult {
-  const { arguments: wanted, faults: wrongWords } = readArguments(words);
+/** Carries out one command line, on the day `today` (an ISO date). */
+export function priceCommand(words: readonly string[], today: string): CommandResult {
+  const { arguments: asked, faults: wrongWords } = readArguments(words);
+  const wanted = { ...asked, given: datedEntries(asked.given, today) };
   const { show } = wanted;
   if (show.kind === 'help') return told(help);
   const templates = loadTemplates();

@@ -8,7 +8,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 
 /** Exit codes: 0 done, 3 printed but not for sale, 2 something given is wrong, 1 a fault of the program. */
 try {
-  const result = priceCommand(process.argv.slice(2));
+  const result = priceCommand(process.argv.slice(2), new Date().toLocaleDateString('en-CA'));
   if (result.kind === 'output') {
     process.stdout.write(result.text);
     if (!result.forSale) process.exitCode = 3;

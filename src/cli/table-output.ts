@@ -1,6 +1,8 @@
 import { unitOf } from '../formula/value-type.ts';
 import type { OptionResults } from '../quote/option-results.ts';
+import { saidTexts, togetherByLabel } from '../quote/said-texts.ts';
 import { openChecks, type ToldCheck } from '../quote/told-checks.ts';
+import { writtenNotes } from '../quote/written-notes.ts';
 import { resultLines } from '../template/result-lines.ts';
 import { formatNumber, formatQuantity, unitSuffix } from '../units/format.ts';
 import type { Measures } from '../units/measures.ts';
@@ -17,7 +19,7 @@ const severities: readonly ToldCheck['severity'][] = ['stop', 'caution', 'note']
 /** Result lines that the hours tell. */
 const ofHours: readonly string[] = ['person_hours', 'paid_hours', 'crew_days', 'visits'];
 
-/** What to buy, hours, money, checks and price of each system, for a terminal. */
+/** What to buy, hours, money, what the customer is told, checks and price of each system, for a terminal. */
 export function tableOutput(systems: readonly PricedSystem[], measures: Measures = 'us'): string {
   const blocks = systems.map(({ sheet, results }) => {
     const checks = openChecks(results, measures).sort(
@@ -28,6 +30,8 @@ export function tableOutput(systems: readonly PricedSystem[], measures: Measures
       purchaseLines(results, measures),
       hoursLines(results, measures),
       moneyLines(results, measures),
+      customerLines(results, measures),
+      writtenLines(results),
       checks.length === 0 ? ['Every check holds.'] : ['CHECKS', ...checks.flatMap(checkLines)],
       priceLines(sheet.title, results, checks, measures),
     ];
@@ -62,6 +66,19 @@ function numberAndUnit(typed: TypedValue, measures: Measures): [string, string] 
   if (typeof value !== 'number' || type.kind !== 'number') return ['', wordsOf(typed, measures)];
   const number = formatNumber(value, type.unit, { measures });
   return [number, unitSuffix(type.unit, number, measures)];
+}
+
+/** What a customer is told with the price: what it includes, then on what terms. */
+function customerLines(results: OptionResults, measures: Measures): string[] {
+  const said = (['allowances', 'terms'] as const).flatMap((use) => togetherByLabel(saidTexts(results, use, measures)));
+  const lines = said.flatMap(({ text }) => wrap(text, '  · '));
+  return lines.length === 0 ? [] : ['THE CUSTOMER IS TOLD', ...lines];
+}
+
+/** Names and other words that people wrote; customers are told none of them. */
+function writtenLines(results: OptionResults): string[] {
+  const notes = writtenNotes(results).flatMap(({ label, words }) => wrap(`${label}: ${words}`, '  · '));
+  return notes.length === 0 ? [] : ['WRITTEN DOWN, NOT FOR THE CUSTOMER', ...notes];
 }
 
 function checkLines(check: ToldCheck): string[] {

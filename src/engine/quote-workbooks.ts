@@ -4,14 +4,15 @@ import type { QuoteDocument, QuoteOption } from '../quote/quote-document.ts';
 import { givenValue, stackEntriesOf } from '../quote/stack-entries.ts';
 import type { CompiledStack } from '../template/compiled-stack.ts';
 import { type OptionPlan, planOption } from '../template/plan.ts';
-import type { SheetFault } from '../template/sheet-fault.ts';
+import { type SheetFault, tellOnce } from '../template/sheet-fault.ts';
+import { writtenWords } from '../template/written-words.ts';
 import { comingWorkbook, type Later } from './coming-workbook.ts';
 import { openWorkbook, type Workbook } from './workbook.ts';
 
 /** What an edit did to the numbers of one option. */
 export interface OptionChange {
   readonly option: string;
-  /** Cells whose value is another now; `all` after a rebuild. */
+  /** Cells whose value is another now; `all` after a rebuild, and when words were written or a stop was gone past. */
   readonly changed: readonly number[] | 'all';
 }
 
@@ -34,6 +35,7 @@ export class QuoteWorkbooks {
   private readonly stackOf: StackFinder;
   private readonly later: Later | undefined;
   private open = new Map<string, OpenOption>();
+  private current: QuoteDocument | undefined;
 
   /** With `later`, what is laid out anew is first worked out without the engine, which is opened then. */
   constructor(stackOf: StackFinder, later?: Later) {
@@ -48,13 +50,50 @@ export class QuoteWorkbooks {
 
   /** Follows an edit that led to `quote`. */
   follow(quote: QuoteDocument, edit: Edit): FollowResult {
+    if (edit.kind === 'passStop') return this.passed(quote, edit);
     const singles = edit.kind === 'several' ? edit.edits : [edit];
     const values = this.valuesOf(singles);
+    if (singles.every((one) => this.setsWords(one))) return this.written(quote, singles);
     if (values === undefined) return this.rebuild(quote, (option) => singles.some((one) => touches(one, option)));
     const changes = [...values].map(
       ([option, cells]): OptionChange => ({ option, changed: this.open.get(option)?.workbook.setValues(cells) ?? [] }),
     );
+    this.current = quote;
     return { kind: 'followed', changes };
+  }
+
+  /** No number is another, but what is told of the options is. */
+  private passed(quote: QuoteDocument, edit: SingleEdit): FollowResult {
+    this.current = quote;
+    const options = [...this.open.keys()].filter((option) => touches(edit, option));
+    return { kind: 'followed', changes: options.map((option) => ({ option, changed: 'all' })) };
+  }
+
+  /** Words have no cells: what is told of the options is another, and every number stays. */
+  private written(quote: QuoteDocument, edits: readonly SingleEdit[]): FollowResult {
+    const faults: SheetFault[] = [];
+    const report = tellOnce(faults);
+    const next = quote.options.flatMap((option) => {
+      const one = this.open.get(option.id);
+      if (one === undefined || !edits.some((edit) => touches(edit, option.id))) return [];
+      const { stack, planned } = one;
+      const written = writtenWords(stack, stackEntriesOf(quote, option), planned.rows, report);
+      return [[option.id, { ...one, planned: { ...planned, written } }] as const];
+    });
+    if (faults.length > 0) return { kind: 'refused', faults };
+    for (const [id, one] of next) this.open.set(id, one);
+    this.current = quote;
+    return { kind: 'followed', changes: next.map(([option]) => ({ option, changed: 'all' })) };
+  }
+
+  private setsWords(edit: SingleEdit): boolean {
+    return [...this.open].some(([id, { stack }]) => {
+      if (!touches(edit, id)) return false;
+      if (edit.kind === 'enterLine' || edit.kind === 'restoreLine')
+        return stack.lines.get(edit.line)?.definition.kind === 'words';
+      if (edit.kind !== 'enterCell') return false;
+      return stack.tables.get(edit.table)?.columns.get(edit.column)?.definition.kind === 'words';
+    });
   }
 
   /** The cells edits set in each option they touch; undefined when one of them changes more than values. */
@@ -75,7 +114,9 @@ export class QuoteWorkbooks {
 
   results(option: string): OptionResults | undefined {
     const found = this.open.get(option);
-    return found && { stack: found.stack, option: found.planned, read: (cell) => found.workbook.value(cell) };
+    if (found === undefined) return undefined;
+    const { stack, planned, workbook } = found;
+    return { stack, option: planned, read: (cell) => workbook.value(cell), passed: passedIn(this.current, option) };
   }
 
   close(): void {
@@ -113,8 +154,16 @@ export class QuoteWorkbooks {
         return one === undefined ? [] : [[id, one] as const];
       }),
     );
+    this.current = quote;
     return { kind: 'followed', changes: planned.map(({ option }) => ({ option: option.id, changed: 'all' })) };
   }
+}
+
+/** What was gone past in the sheets of an option. */
+function passedIn(quote: QuoteDocument | undefined, option: string): NonNullable<OptionResults['passed']> {
+  const system = quote?.options.find(({ id }) => id === option)?.entries.passed;
+  const [shop, floor] = [quote?.shop.passed, quote?.floor.passed];
+  return { ...(shop && { shop }), ...(floor && { floor }), ...(system && { system }) };
 }
 
 /** Whether an edit reaches an option: those of shop and floor reach all. */

@@ -22,7 +22,7 @@ export type ScopeLine =
   | { readonly kind: 'line'; readonly type: ValueType }
   | { readonly kind: 'tooHigh'; readonly stands: string }
   /** A text or a check: it has a name, but no formula reads it. */
-  | { readonly kind: 'unreadable'; readonly what: string };
+  | Unreadable;
 
 export interface ScopeTable {
   column(name: string): ScopeColumn | undefined;
@@ -34,7 +34,14 @@ export type ScopeColumn =
   | { readonly kind: 'column'; readonly type: ValueType }
   /** Its rows have different units (`unitBy`): only a formula in its own row may read it, in the unit of that row. */
   | { readonly kind: 'mixedUnits'; readonly type: ValueType }
-  | { readonly kind: 'unreadable'; readonly what: string };
+  | Unreadable;
+
+export interface Unreadable {
+  readonly kind: 'unreadable';
+  readonly what: string;
+  /** Of words that a person writes, which texts may tell: what is told while there are none. */
+  readonly unsaid?: string;
+}
 
 export type ScopeField =
   | { readonly kind: 'field'; readonly type: ValueType }

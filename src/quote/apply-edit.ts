@@ -1,6 +1,8 @@
 import type { CompiledStack, CompiledTable } from '../template/compiled-stack.ts';
-import { withLine, withProduct, withTable } from './changed-quote.ts';
+import type { ProductRow } from '../template/entries.ts';
+import { withLine, withPass, withProduct, withTable } from './changed-quote.ts';
 import type { Edit, SingleEdit } from './edit.ts';
+import { passRefusal } from './pass-refusal.ts';
 import {
   entriesAt,
   layerOf,
@@ -41,13 +43,15 @@ export function applyEdit(quote: QuoteDocument, edit: Edit, stacks: StackOfOptio
       return removeOption(quote, edit);
     case 'retitle':
       return applied({ ...quote, title: edit.title }, { kind: 'retitle', title: quote.title });
+    case 'passStop':
+      return passStop(quote, edit, stacks);
     case 'restoreTable': {
       const changed = withTable(quote, edit.sheet, edit.table, edit.content);
-      return applied({ ...changed, products: edit.products }, restoresTable(quote, edit.sheet, edit.table));
+      return applied(withProducts(changed, edit.products), restoresTable(quote, edit, edit.products !== undefined));
     }
     case 'restoreLine': {
       const changed = withLine(quote, edit.sheet, edit.line, edit.content);
-      return applied({ ...changed, products: edit.products }, restoresLine(quote, edit.sheet, edit.line));
+      return applied(withProducts(changed, edit.products), restoresLine(quote, edit, edit.products !== undefined));
     }
     default:
       return edit satisfies never;
@@ -62,15 +66,41 @@ function refused(reason: string): EditResult {
   return { kind: 'refused', reason };
 }
 
-/** The edit that puts a table back as it stands in `quote`. */
-function restoresTable(quote: QuoteDocument, sheet: SheetPlace, table: string): SingleEdit {
-  const content = entriesAt(quote, sheet)?.tables[table];
-  return { kind: 'restoreTable', sheet, table, products: quote.products, ...(content !== undefined && { content }) };
+function withProducts(quote: QuoteDocument, products: readonly ProductRow[] | undefined): QuoteDocument {
+  return products === undefined ? quote : { ...quote, products };
 }
 
-function restoresLine(quote: QuoteDocument, sheet: SheetPlace, line: string): SingleEdit {
+/** The edit that puts a table back as it stands in `quote`, with its products where others come. */
+function restoresTable(
+  quote: QuoteDocument,
+  { sheet, table }: { readonly sheet: SheetPlace; readonly table: string },
+  othersCome: boolean,
+): SingleEdit {
+  const { products } = quote;
+  const content = entriesAt(quote, sheet)?.tables[table];
+  return {
+    kind: 'restoreTable',
+    sheet,
+    table,
+    ...(othersCome && { products }),
+    ...(content !== undefined && { content }),
+  };
+}
+
+function restoresLine(
+  quote: QuoteDocument,
+  { sheet, line }: { readonly sheet: SheetPlace; readonly line: string },
+  othersCome: boolean,
+): SingleEdit {
+  const { products } = quote;
   const content = entriesAt(quote, sheet)?.lines[line];
-  return { kind: 'restoreLine', sheet, line, products: quote.products, ...(content !== undefined && { content }) };
+  return {
+    kind: 'restoreLine',
+    sheet,
+    line,
+    ...(othersCome && { products }),
+    ...(content !== undefined && { content }),
+  };
 }
 
 /** Any option's stack tells of the sheets that all options share. */
@@ -93,7 +123,7 @@ function enterLine(
       : valueRefusal(line.definition, edit.value, edit.product ? [...quote.products, edit.product] : quote.products);
   if (refusal !== undefined) return refused(refusal);
   const changed = withLine(quote, edit.sheet, edit.line, edit.value);
-  return applied(withProduct(changed, edit.product), restoresLine(quote, edit.sheet, edit.line));
+  return applied(withProduct(changed, edit.product), restoresLine(quote, edit, edit.product !== undefined));
 }
 
 type TableEdit = Extract<Edit, { kind: 'enterCell' | 'addRow' | 'removeRow' | 'moveRow' | 'replaceRows' }>;
@@ -118,7 +148,7 @@ function editTable(quote: QuoteDocument, edit: TableEdit, stacks: StackOfOption)
   const changed = withTable(quote, edit.sheet, edit.table, after);
   return applied(
     edit.kind === 'enterCell' ? withProduct(changed, edit.product) : changed,
-    restoresTable(quote, edit.sheet, edit.table),
+    restoresTable(quote, edit, edit.kind === 'enterCell' && edit.product !== undefined),
   );
 }
 
@@ -154,6 +184,19 @@ function applySeveral(
     if (result.inverse.kind !== 'several') inverses.unshift(result.inverse);
   }
   return applied(current, { kind: 'several', words: edit.words, edits: inverses });
+}
+
+/** Taking a pass back is refused of no check: what it was of may be gone. */
+function passStop(quote: QuoteDocument, edit: Extract<Edit, { kind: 'passStop' }>, stacks: StackOfOption): EditResult {
+  const { kind, sheet, check, pass } = edit;
+  const entries = entriesAt(quote, sheet);
+  const stack = stackAt(quote, sheet, stacks);
+  if (entries === undefined || stack === undefined) return refused('The quote has no such option.');
+  const refusal = pass && passRefusal(stack, layerOf(sheet), check, pass);
+  if (refusal !== undefined) return refused(refusal);
+  const before = entries.passed?.[check];
+  const inverse: Edit = { kind, sheet, check, ...(before !== undefined && { pass: before }) };
+  return applied(withPass(quote, sheet, check, pass), inverse);
 }
 
 function addOption(quote: QuoteDocument, edit: Extract<Edit, { kind: 'addOption' }>): EditResult {

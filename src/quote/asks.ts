@@ -2,6 +2,7 @@ import type { CellValue } from '../formula/cells.ts';
 import { answerSets } from '../template/answer-sets.ts';
 import type { Ask, Layer, SetValue } from '../template/sheet-schema.ts';
 import { serialDay } from '../units/serial-day.ts';
+import { clearedBy } from './answer-clears.ts';
 import type { SeveralEdits, SingleEdit } from './edit.ts';
 import { cellOfColumn, cellOfLine, type OptionResults } from './option-results.ts';
 import type { SheetPlace } from './quote-document.ts';
@@ -36,8 +37,16 @@ export function standingAnswer(ask: Ask, results: OptionResults): number | undef
   return at < 0 ? undefined : at;
 }
 
-/** The edit that gives an answer, as one step to be undone. Undefined for an answer the question lacks. */
-export function answerEdit(ask: Ask, answer: number, sheet: SheetPlace): SeveralEdits | undefined {
+/**
+ * The edit that gives an answer, as one step to be undone; its words say what the answer takes out, as in “Size, without
+ * door openings”. Undefined for an answer the question lacks.
+ */
+export function answerEdit(
+  ask: Ask,
+  answer: number,
+  sheet: SheetPlace,
+  results: OptionResults,
+): SeveralEdits | undefined {
   const set = answerSets(ask)[answer];
   if (set === undefined) return undefined;
   const edits = Object.entries(set).map(([name, value]) => setEdit(name, value, sheet));
@@ -45,7 +54,16 @@ export function answerEdit(ask: Ask, answer: number, sheet: SheetPlace): Several
     const rows = (ask.choices[answer]?.rows ?? []).map((cells, at) => ({ row: `${ask.id}_${at + 1}`, cells }));
     edits.unshift({ kind: 'replaceRows', sheet, table: ask.table, rows });
   }
-  return { kind: 'several', words: ask.label, edits };
+  const cleared = clearedBy(ask, answer, results);
+  edits.push(...cleared.map(({ name }) => clearEdit(name, sheet, results)));
+  const without = cleared.map(({ label }) => label.toLowerCase()).join(', ');
+  return { kind: 'several', words: without === '' ? ask.label : `${ask.label}, without ${without}`, edits };
+}
+
+function clearEdit(name: string, sheet: SheetPlace, { stack }: OptionResults): SingleEdit {
+  return stack.tables.has(name)
+    ? { kind: 'replaceRows', sheet, table: name, rows: [] }
+    : { kind: 'enterLine', sheet, line: name };
 }
 
 function setEdit(name: string, value: SetValue, sheet: SheetPlace): SingleEdit {

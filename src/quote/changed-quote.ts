@@ -1,5 +1,12 @@
 import type { ProductRow } from '../template/entries.ts';
-import type { QuoteDocument, SheetEntries, SheetPlace, StoredTable, StoredValue } from './quote-document.ts';
+import type {
+  PassedStop,
+  QuoteDocument,
+  SheetEntries,
+  SheetPlace,
+  StoredTable,
+  StoredValue,
+} from './quote-document.ts';
 
 export function withProduct(quote: QuoteDocument, product: ProductRow | undefined): QuoteDocument {
   if (product === undefined || quote.products.some((known) => known.product === product.product)) return quote;
@@ -22,6 +29,19 @@ export function withTable(
   stored: StoredTable | undefined,
 ): QuoteDocument {
   return withEntries(quote, sheet, (entries) => ({ ...entries, tables: withKey(entries.tables, table, stored) }));
+}
+
+/** With a stop gone past, or without `pass` no longer. */
+export function withPass(
+  quote: QuoteDocument,
+  sheet: SheetPlace,
+  check: string,
+  pass: PassedStop | undefined,
+): QuoteDocument {
+  return withEntries(quote, sheet, ({ passed = {}, ...entries }) => {
+    const left = withKey(passed, check, pass);
+    return Object.keys(left).length === 0 ? entries : { ...entries, passed: left };
+  });
 }
 
 function withEntries(

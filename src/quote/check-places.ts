@@ -15,7 +15,7 @@ export interface CheckPlace {
   readonly severity: Severity;
   /** A stop with no way round. */
   readonly absolute: boolean;
-  /** Its words may be read by a customer, as those of every check of the floor may. */
+  /** Its words may be read by a customer, as those of every stop of the floor may. */
   readonly open: boolean;
   readonly source?: string;
   readonly cell: number;

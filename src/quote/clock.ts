@@ -80,9 +80,11 @@ const tasksRead = [
   ...['people_at_it', 'joined', 'elapsed', 'clock_added'],
 ];
 const coatsRead = ['include', 'recoat_from', 'recoat_until', 'to_refusal'];
-const tripsRead = ['trip', 'used', 'arrives', 'crew_here', 'worked', 'paid', 'days_charged'];
+const tripsRead = [
+  ...['trip', 'used', 'arrives', 'crew_here', 'set_up_hours', 'load_out_hours'],
+  ...['worked', 'paid', 'days_charged'],
+];
 const linesRead = ['day_begins', 'loading_time', 'drive_time', 'day_length', 'day_stretch', 'grace_hours'];
-const fixedRead = ['fixed_share', 'set_up_first', 'set_up_later', 'load_out'];
 
 /** Reads an option's clock. Hours are from midnight of the first day. */
 export function readClock(results: OptionResults): ClockReading {
@@ -100,7 +102,7 @@ function hasClock(results: OptionResults): boolean {
     has('tasks', tasksRead) &&
     has('coats', coatsRead) &&
     has('trips', tripsRead) &&
-    [...linesRead, ...fixedRead].every((line) => lines.has(line))
+    linesRead.every((line) => lines.has(line))
   );
 }
 
@@ -208,7 +210,6 @@ function grinds(results: OptionResults, row: number): boolean {
 }
 
 function visitsOf(results: OptionResults, reader: CellReader): ClockVisit[] {
-  const share = reader.line('fixed_share');
   return (results.option.rows.get('trips') ?? []).flatMap((_, row): ClockVisit[] => {
     const at = (column: string): number => reader.at('trips', column, row);
     if (at('used') === 0) return [];
@@ -217,8 +218,8 @@ function visitsOf(results: OptionResults, reader: CellReader): ClockVisit[] {
         visit: at('trip'),
         crew: at('crew_here'),
         arrives: clockHour(at('arrives')),
-        setUp: hours(share * reader.line(row === 0 ? 'set_up_first' : 'set_up_later')),
-        loadOut: hours(share * reader.line('load_out')),
+        setUp: hours(at('set_up_hours')),
+        loadOut: hours(at('load_out_hours')),
         worked: hours(at('worked')),
         paid: hours(at('paid')),
         crewDays: at('days_charged'),

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { idText, nameText, plainText, rowSchema } from '../template/line-schema.ts';
+import { idText, nameText, plainText, rowSchema, writtenText } from '../template/line-schema.ts';
 import { sheetLimits } from '../template/sheet-limits.ts';
-import { mostOptions } from './quote-document.ts';
+import { mostOptions, passLimits } from './quote-document.ts';
 
 /** Numbers no table, price list or template comes near; they keep a damaged or hostile file from being walked for long. */
 const most = {
@@ -12,6 +12,7 @@ const most = {
   rows: 5000,
   columns: 100,
   parts: 200,
+  passed: 500,
 };
 
 /** A row or option: words joined by underscores or hyphens, longer than a template's by the number a new one gets. */
@@ -29,6 +30,7 @@ export const storedValue = z.union([
     confirmed: z.exactOptional(z.boolean()),
     from: z.exactOptional(plainText),
   }),
+  z.strictObject({ written: writtenText }),
   z.strictObject({ instead: z.number(), why: z.exactOptional(plainText) }),
 ]);
 
@@ -57,9 +59,24 @@ export const storedTable = z.strictObject({
   ),
 });
 
+/** A time as logs hold it, in UTC, such as 2026-05-31T14:05:09.120Z. */
+export const isoTime = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,9})?Z$/));
+
+/** A line, or `table.row.column`. */
+export const checkName = z.string().check(z.regex(/^[a-z][a-z0-9_.-]*$/), z.maxLength(300));
+const sayAtMost = (characters: number) => plainText.check(z.minLength(1), z.maxLength(characters));
+
+export const passedStop = z.strictObject({
+  by: sayAtMost(passLimits.by),
+  why: sayAtMost(passLimits.why),
+  at: isoTime,
+  said: plainText,
+});
+
 const sheetEntries = z.strictObject({
   lines: z.record(nameText, storedValue).check(atMost(most.lines)),
   tables: z.record(nameText, storedTable).check(atMost(most.tables)),
+  passed: z.exactOptional(z.record(checkName, passedStop).check(atMost(most.passed))),
 });
 
 export const quoteOption = z.strictObject({ id: rowId, title: plainText, system: sheetHash, entries: sheetEntries });

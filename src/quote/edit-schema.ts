@@ -1,7 +1,16 @@
 import * as z from 'zod/mini';
 import { nameText, plainText, rowSchema } from '../template/line-schema.ts';
 import { sheetLimits } from '../template/sheet-limits.ts';
-import { product, products, quoteOption, rowId, storedTable, storedValue } from './document-schema.ts';
+import {
+  checkName,
+  passedStop,
+  product,
+  products,
+  quoteOption,
+  rowId,
+  storedTable,
+  storedValue,
+} from './document-schema.ts';
 import type { Edit } from './edit.ts';
 
 const sheet = z.discriminatedUnion('kind', [
@@ -41,19 +50,20 @@ const singleEdit = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('addOption'), option: quoteOption, at: place, products }),
   z.strictObject({ kind: z.literal('removeOption'), option: rowId }),
   z.strictObject({ kind: z.literal('retitle'), title: plainText }),
+  z.strictObject({ kind: z.literal('passStop'), sheet, check: checkName, pass: z.exactOptional(passedStop) }),
   z.strictObject({
     kind: z.literal('restoreTable'),
     sheet,
     table: nameText,
     content: z.exactOptional(storedTable),
-    products,
+    products: z.exactOptional(products),
   }),
   z.strictObject({
     kind: z.literal('restoreLine'),
     sheet,
     line: nameText,
     content: z.exactOptional(storedValue),
-    products,
+    products: z.exactOptional(products),
   }),
 ]);
 

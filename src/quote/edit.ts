@@ -1,6 +1,6 @@
 import type { ProductRow } from '../template/entries.ts';
 import type { RowFile } from '../template/line-schema.ts';
-import type { QuoteOption, SheetPlace, StoredTable, StoredValue } from './quote-document.ts';
+import type { PassedStop, QuoteOption, SheetPlace, StoredTable, StoredValue } from './quote-document.ts';
 
 /** A change to a quote: a small value, and the only way a quote changes. */
 export type Edit = SingleEdit | SeveralEdits;
@@ -61,18 +61,23 @@ export type SingleEdit =
     }
   | { readonly kind: 'removeOption'; readonly option: string }
   | { readonly kind: 'retitle'; readonly title: string }
-  /** Puts a table's entries back as they were: the inverse of an edit of rows or cells. */
+  /** Goes ahead past a stop; without `pass` it stops again. */
+  | { readonly kind: 'passStop'; readonly sheet: SheetPlace; readonly check: string; readonly pass?: PassedStop }
+  /**
+   * Puts a table's entries back as they were: the inverse of an edit of rows or cells. `products` where that one brought a
+   * product into the quote: those of before.
+   */
   | {
       readonly kind: 'restoreTable';
       readonly sheet: SheetPlace;
       readonly table: string;
       readonly content?: StoredTable;
-      readonly products: readonly ProductRow[];
+      readonly products?: readonly ProductRow[];
     }
   | {
       readonly kind: 'restoreLine';
       readonly sheet: SheetPlace;
       readonly line: string;
       readonly content?: StoredValue;
-      readonly products: readonly ProductRow[];
+      readonly products?: readonly ProductRow[];
     };

@@ -2,12 +2,15 @@ import type { ValueType } from '../formula/checked-tree.ts';
 import { entryRefusal } from '../template/cell-contents.ts';
 import type { ProductRow } from '../template/entries.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
+import { asWritten, writtenRefusal } from '../template/written-text.ts';
 import { didYouMean, nearestWord } from '../units/nearest-word.ts';
 import { readTypedIn } from '../units/typed-measure.ts';
 import type { TypedOptions } from '../units/typed-number.ts';
 
 export type EntryReading =
   | { readonly kind: 'value'; readonly value: number | string }
+  /** Words as they are kept. */
+  | { readonly kind: 'written'; readonly value: string }
   | { readonly kind: 'refused'; readonly reason: string };
 
 /** What entries are read against. */
@@ -19,7 +22,7 @@ export interface EntryContext {
 
 /**
  * Reads what is typed into a line or a cell: a number in its own unit, or with its metric unit behind it (a date as its
- * serial day), the code of a choice, or that of a product. Refused with the reason: what is worked out, what lies outside the limits, an unknown code.
+ * serial day), the code of a choice, that of a product, or words. Refused with the reason: what is worked out, what lies outside the limits, an unknown code.
  * Example: `22' 6"` into an entry in ft → 22.5.
  */
 export function readEntryText(
@@ -34,6 +37,8 @@ export function readEntryText(
       const read = readTypedIn(text, type.unit, 'us', context.typed);
       return read.kind === 'fault' ? refused(read.reason) : readEntryNumber(read.value, definition);
     }
+    case 'words':
+      return readWords(text, definition.name);
     case 'choice':
     case 'product':
       return readCode(text, definition, context.products);
@@ -45,7 +50,10 @@ export function readEntryText(
 /** The same for a number that is in the entry's unit already. */
 export function readEntryNumber(value: number, definition: LineFile | ColumnFile): EntryReading {
   const { name } = definition;
-  if (definition.kind !== 'entry') return refused(whyNotEntered(definition) ?? `“${name}” takes a code, not a number.`);
+  if (definition.kind !== 'entry')
+    return refused(
+      whyNotEntered(definition) ?? `“${name}” takes ${definition.kind === 'words' ? 'words' : 'a code'}, not a number.`,
+    );
   const refusal = entryRefusal(definition, name, value);
   // Adding 0 makes −0 a plain 0, as cells hold it.
   return refusal === undefined ? { kind: 'value', value: value + 0 } : refused(refusal);
@@ -65,6 +73,7 @@ export function whyNotEntered({ kind, name }: LineFile | ColumnFile): string | u
     case 'entry':
     case 'choice':
     case 'product':
+    case 'words':
       return undefined;
     default:
       return kind satisfies never;
@@ -96,6 +105,12 @@ function readCode(
     accepted.map(({ product }) => product),
   );
   return refused(`The price list has no product “${code}”.${didYouMean(near)}`);
+}
+
+function readWords(text: string, name: string): EntryReading {
+  const value = asWritten(text);
+  const refusal = writtenRefusal(value);
+  return refusal === undefined ? { kind: 'written', value } : refused(`“${name}”: ${refusal}`);
 }
 
 function refused(reason: string): EntryReading {

@@ -11,7 +11,17 @@ export function mergedInverse(inverse: Edit): Edit {
     const target = targets[at];
     return target === undefined || targets.lastIndexOf(target) === at || !restoresOnly(inverse.edits.slice(at));
   });
+  const products = inverse.edits.filter(restores).findLast((edit) => edit.products !== undefined)?.products;
+  const last = edits.at(-1);
+  // The products of before go with the last step, whichever step brought another.
+  if (products !== undefined && last !== undefined && restores(last)) edits.splice(-1, 1, { ...last, products });
   return { ...inverse, edits };
+}
+
+type Restoring = Extract<SingleEdit, { kind: 'restoreTable' | 'restoreLine' }>;
+
+function restores(edit: SingleEdit): edit is Restoring {
+  return edit.kind === 'restoreTable' || edit.kind === 'restoreLine';
 }
 
 /** What a restoring edit overwrites as a whole. */

@@ -9,7 +9,7 @@ import { QuoteStacks } from './quote-stacks.ts';
 import type { SheetStore } from './sheet-store.ts';
 
 /** Work starts two weeks after a new quote until somebody says otherwise. */
-const daysToStart = 14;
+export const daysToStart = 14;
 
 export interface NewQuote {
   readonly id: string;

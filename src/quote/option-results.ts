@@ -4,7 +4,9 @@ import type { ExplainedPlan } from '../formula/explain.ts';
 import type { CompiledStack } from '../template/compiled-stack.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
 import type { OptionPlan } from '../template/plan.ts';
+import type { Layer } from '../template/sheet-schema.ts';
 import type { Measures } from '../units/measures.ts';
+import type { PassedStops } from './quote-document.ts';
 
 /** One option of a quote, worked out: what its sheets are and what every cell reads. */
 export interface OptionResults {
@@ -12,11 +14,18 @@ export interface OptionResults {
   readonly option: OptionPlan;
   /** The value of a cell by its index in the plan. */
   readonly read: (cell: number) => CellValue;
+  /** Stops that were gone past, by the layer of their sheet. */
+  readonly passed?: Readonly<Partial<Record<Layer, PassedStops>>>;
 }
 
 /** Index of a line's cell, undefined for free text or a name the option lacks. */
 export function cellOfLine(results: OptionResults, line: string): number | undefined {
   return results.option.plan.lines.get(line);
+}
+
+/** What a person wrote in a line that takes words; empty where nobody has. */
+export function writtenLine({ option }: OptionResults, line: string): string {
+  return option.written.lines.get(line) ?? '';
 }
 
 export function cellOfColumn(results: OptionResults, table: string, column: string, row: number): number | undefined {

@@ -39,6 +39,20 @@ export interface QuoteOption {
 export interface SheetEntries {
   readonly lines: Readonly<Record<string, StoredValue>>;
   readonly tables: Readonly<Record<string, StoredTable>>;
+  /** Stops of this sheet that somebody went ahead past, by the check’s name: a line, or `table.row.column`. */
+  readonly passed?: PassedStops;
+}
+
+export type PassedStops = Readonly<Record<string, PassedStop>>;
+
+/** Who went ahead past a stop, when and why, and what the stop said to them: said anew of other numbers, it stops again. */
+export interface PassedStop {
+  readonly by: string;
+  readonly why: string;
+  /** ISO 8601 time, given by the caller. */
+  readonly at: string;
+  /** In US measures. */
+  readonly said: string;
 }
 
 export interface StoredTable {
@@ -49,14 +63,18 @@ export interface StoredTable {
   readonly cells?: Readonly<Record<string, Readonly<Record<string, StoredValue>>>>;
 }
 
-/** A number or a code as entered, or with what was typed; or a departure from a formula. */
+/** A number or a code as entered, or with what was typed; words that a person wrote; or a departure from a formula. */
 export type StoredValue =
   | number
   | string
   | { readonly value: number | string; readonly typed?: string; readonly confirmed?: boolean; readonly from?: string }
+  | { readonly written: string }
   | { readonly instead: number; readonly why?: string };
 
 export const mostOptions = 4;
+
+/** Characters of a name and of a reason. */
+export const passLimits = { by: 80, why: 300 };
 
 export const nothingEntered: SheetEntries = { lines: {}, tables: {} };
 

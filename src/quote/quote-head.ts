@@ -1,11 +1,10 @@
 import * as z from 'zod/mini';
 import { plainText } from '../template/line-schema.ts';
 import { formatQuantity } from '../units/format.ts';
-import { quoteId } from './document-schema.ts';
+import { isoTime, quoteId } from './document-schema.ts';
 import { cellOfLine, type OptionResults } from './option-results.ts';
 import { mostOptions, type QuoteDocument } from './quote-document.ts';
 import { type ReadValue, readBySchema } from './read-by-schema.ts';
-import { isoTime } from './read-log.ts';
 import { isHeldBack } from './told-checks.ts';
 
 /** An option as a list of quotes shows it: the price is text, frozen as it read when the quote was last changed. */

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { isoTime } from './document-schema.ts';
 import type { Edit } from './edit.ts';
 import { editSchema } from './edit-schema.ts';
 import type { LogEntry } from './quote-log.ts';
@@ -7,9 +8,6 @@ import { type ReadValue, readBySchema } from './read-by-schema.ts';
 export type ReadLog =
   | { readonly kind: 'log'; readonly entries: readonly LogEntry[] }
   | { readonly kind: 'fault'; readonly reason: string };
-
-/** A time as logs hold it, in UTC, such as 2026-05-31T14:05:09.120Z. */
-export const isoTime = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,9})?Z$/));
 
 const logEntry = z.strictObject({
   seq: z.number().check(z.int(), z.gte(1)),

@@ -18,6 +18,7 @@ export function stackEntriesOf(quote: QuoteDocument, option: QuoteOption): Stack
 /** A stored value as a cell takes it; a date becomes its serial day. */
 export function givenValue(stored: StoredValue): GivenValue {
   if (typeof stored === 'object' && 'instead' in stored) return { kind: 'instead', value: stored.instead };
+  if (typeof stored === 'object' && 'written' in stored) return { kind: 'written', value: stored.written };
   const value = typeof stored === 'object' ? stored.value : stored;
   if (typeof value === 'number') return { kind: 'value', value };
   return { kind: 'value', value: serialDay(value) ?? value };

@@ -5,6 +5,7 @@ import type { Measures } from '../units/measures.ts';
 import { type CheckPlace, checkPlaces } from './check-places.ts';
 import { evaluatorOf, type OptionResults } from './option-results.ts';
 import { outlineChecks } from './outline-checks.ts';
+import type { PassedStop } from './quote-document.ts';
 import { filledText } from './said-texts.ts';
 
 /** A check and its verdict. */
@@ -13,6 +14,10 @@ export interface ToldCheck extends Omit<CheckPlace, 'place' | 'say' | 'row'> {
   readonly verdict: 'holds' | 'fails' | 'unknown';
   /** What it says when it does not hold. */
   readonly says: string;
+  /** Who went ahead past this stop as it stands. */
+  readonly passed?: PassedStop;
+  /** Who went ahead past it when it said something else: it stops again. */
+  readonly lapsed?: PassedStop;
 }
 
 /**
@@ -29,29 +34,45 @@ export function openChecks(results: OptionResults, measures: Measures = 'us'): T
   return toldOf(results, open, measures).filter(({ verdict }) => verdict !== 'holds');
 }
 
-/** Whether any stop is open, so that the price may not be given. */
+/** Whether it keeps the price from being given: a stop that does not hold, and that nobody went ahead past. */
+export function holdsBack({ severity, verdict, passed }: ToldCheck): boolean {
+  return severity === 'stop' && verdict !== 'holds' && passed === undefined;
+}
+
+/** Whether any stop keeps the price from being given. */
 export function isHeldBack(results: OptionResults): boolean {
-  const holds = ({ cell, severity }: CheckPlace): boolean =>
-    severity !== 'stop' || verdictOf(results.read(cell)) === 'holds';
-  if (!checkPlaces(results).every(holds)) return true;
-  return outlineChecks(results).some(({ severity, verdict }) => severity === 'stop' && verdict !== 'holds');
+  const open = checkPlaces(results).filter(
+    ({ cell, severity }) => severity === 'stop' && verdictOf(results.read(cell)) !== 'holds',
+  );
+  // Only what a stop says tells whether it is the one that was gone past.
+  if (open.some((check) => passOf(results, check) === undefined)) return true;
+  return toldOf(results, open, 'us').some(holdsBack);
 }
 
 function toldOf(results: OptionResults, places: readonly CheckPlace[], measures: Measures): ToldCheck[] {
   let evaluator: PartEvaluator | undefined;
-  const speak = ({ say, place, row }: CheckPlace): string => {
+  const speak = ({ say, place, row }: CheckPlace, spoken: Measures): string => {
     evaluator ??= evaluatorOf(results);
     const evaluate = evaluator;
-    const words = filledText(say, measures, ({ tree }) => valueText(evaluate(tree, place), tree.type, measures));
+    const words = filledText(say, results, place, spoken, ({ tree }) =>
+      valueText(evaluate(tree, place), tree.type, spoken),
+    );
     return row === undefined ? words : `${row}: ${words}`;
   };
   const told = places.map((check): ToldCheck => {
     const { place: _place, say: _say, row, ...shown } = check;
     const verdict = verdictOf(results.read(check.cell));
     const label = row === undefined ? check.label : `${row}: ${check.label}`;
-    return { ...shown, verdict, says: saying(verdict, label, () => speak(check)) };
+    const saidIn = (spoken: Measures): string => saying(verdict, label, () => speak(check, spoken));
+    const pass = verdict === 'fails' ? passOf(results, check) : undefined;
+    const stands = pass !== undefined && pass.said === saidIn('us');
+    return { ...shown, verdict, says: saidIn(measures), ...(pass && { [stands ? 'passed' : 'lapsed']: pass }) };
   });
   return [...told, ...outlineChecks(results)];
+}
+
+function passOf({ passed }: OptionResults, { absolute, severity, layer, name }: CheckPlace): PassedStop | undefined {
+  return absolute || severity !== 'stop' ? undefined : passed?.[layer]?.[name];
 }
 
 /** What fails in words; what nobody can tell is not said to fail. */

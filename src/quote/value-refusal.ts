@@ -2,6 +2,7 @@ import { isCode } from '../formula/code-text.ts';
 import { entryRefusal } from '../template/cell-contents.ts';
 import type { ProductRow } from '../template/entries.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
+import { writtenRefusal } from '../template/written-text.ts';
 import { serialDay } from '../units/serial-day.ts';
 import type { StoredValue } from './quote-document.ts';
 
@@ -17,6 +18,8 @@ export function valueRefusal(
     if (definition.kind !== 'formula') return `“${name}” is not worked out; enter it instead.`;
     return Number.isFinite(stored.instead) ? undefined : `“${name}” must be a number.`;
   }
+  if (typeof stored === 'object' && 'written' in stored)
+    return definition.kind === 'words' ? writtenRefusal(stored.written) : `“${name}” takes no words.`;
   const value = typeof stored === 'object' ? stored.value : stored;
   switch (definition.kind) {
     case 'formula':
@@ -24,6 +27,8 @@ export function valueRefusal(
       return `“${name}” is worked out, not entered.`;
     case 'text':
       return `“${name}” is free text of the sheet.`;
+    case 'words':
+      return `“${name}” takes words that a person writes.`;
     case 'key':
       return typeof value === 'string' && isCode(value)
         ? undefined

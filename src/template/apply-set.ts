@@ -6,6 +6,7 @@ import type { ColumnFile, LineFile } from './line-schema.ts';
 import { ownValue } from './own-value.ts';
 import type { SheetFault } from './sheet-fault.ts';
 import type { SetValue } from './sheet-schema.ts';
+import { writtenRefusal } from './written-text.ts';
 
 export interface PlacedSet {
   readonly set: Readonly<Record<string, SetValue>>;
@@ -105,6 +106,9 @@ export function lineWith(line: LineFile, value: SetValue): LineFile | string {
       return workedOut;
     case 'text':
       return typeof value === 'string' ? { ...line, text: value } : 'A text is wanted here.';
+    case 'words':
+      if (typeof value !== 'string') return 'Words are wanted here.';
+      return writtenRefusal(value) ?? { ...line, words: value };
     case 'choice':
     case 'product': {
       const refusal = codeRefusal(line, value);
@@ -126,6 +130,8 @@ export function cellRefusal(column: ColumnFile, value: SetValue): string | undef
       return 'The key of a row stands in the row itself.';
     case 'text':
       return typeof value === 'string' ? undefined : 'A text is wanted here.';
+    case 'words':
+      return typeof value === 'string' ? writtenRefusal(value) : 'Words are wanted here.';
     case 'choice':
     case 'product':
       return codeRefusal(column, value);

@@ -4,7 +4,7 @@ import { cellRefusal, lineWith } from './apply-set.ts';
 import type { ComposedSheet } from './composed-sheet.ts';
 import type { DeclaredNames } from './declared-names.ts';
 import type { SheetFault } from './sheet-fault.ts';
-import type { Ask, SetValue } from './sheet-schema.ts';
+import type { Ask, SetValue, SizeChoice } from './sheet-schema.ts';
 import { unknownCells } from './table-shape.ts';
 
 /** What is wrong with the questions of a sheet: names it lacks, and values that may not stand there. */
@@ -27,7 +27,8 @@ function namedFaults(ask: Ask, path: string, sheet: ComposedSheet, declared: Dec
     if (found?.layer !== sheet.layer || found.table.rows !== 'free')
       return [{ path: at, reason: `“${ask.table}” is no table of this sheet whose rows may be replaced.` }];
     const unknown = ask.choices.flatMap(({ rows }) => rows.flatMap((cells) => unknownCells(found.table, cells)));
-    return unknown.map(({ name, reason }) => ({ path: `${at}: ${ask.table}.${name}`, reason }));
+    const faults = unknown.map(({ name, reason }) => ({ path: `${at}: ${ask.table}.${name}`, reason }));
+    return [...faults, ...ask.choices.flatMap((choice) => clearFaults(choice, at, sheet, declared))];
   }
   if (ask.kind !== 'fields') return [];
   const isOwnEntry = (name: string): boolean => {
@@ -39,11 +40,36 @@ function namedFaults(ask: Ask, path: string, sheet: ComposedSheet, declared: Dec
     .map((name) => ({ path: `${at}: ${name}`, reason: `There is no entry “${name}” in this sheet.` }));
 }
 
+/** What an answer clears are entries of its sheet, or tables whose rows may all go; what it keeps are entries. */
+function clearFaults(
+  { clears = [], keeps = [] }: SizeChoice,
+  at: string,
+  sheet: ComposedSheet,
+  declared: DeclaredNames,
+): SheetFault[] {
+  const isGiven = (name: string): boolean => {
+    const found = declared.lines.get(name);
+    return found?.layer === sheet.layer && (found.line.kind === 'entry' || found.line.kind === 'choice');
+  };
+  const canBeEmpty = (name: string): boolean => {
+    const found = declared.tables.get(name);
+    return found?.layer === sheet.layer && found.table.rows === 'free' && found.table.min === 0;
+  };
+  const told = (name: string, reason: string): SheetFault => ({ path: `${at}: ${name}`, reason });
+  return [
+    ...clears
+      .filter((name) => !isGiven(name) && !canBeEmpty(name))
+      .map((name) => told(name, `“${name}” is no entry of this sheet, and no table of it that may be empty.`)),
+    ...keeps.filter((name) => !isGiven(name)).map((name) => told(name, `There is no entry “${name}” in this sheet.`)),
+  ];
+}
+
 function setRefusal(name: string, value: SetValue, sheet: ComposedSheet, declared: DeclaredNames): string | undefined {
   const line = declared.lines.get(name);
   if (line !== undefined) {
     if (line.layer !== sheet.layer)
       return `“${name}” stands in the ${line.layer} sheet; a question sets its own sheet.`;
+    if (line.line.kind === 'words') return noWords;
     const changed = lineWith(line.line, value);
     return typeof changed === 'string' ? changed : undefined;
   }
@@ -55,5 +81,7 @@ function setRefusal(name: string, value: SetValue, sheet: ComposedSheet, declare
     const near = nearestWord(name, declared.lines.keys());
     return `There is nothing called “${name}” to set.${didYouMean(near)}`;
   }
-  return cellRefusal(column, value);
+  return column.kind === 'words' ? noWords : cellRefusal(column, value);
 }
+
+const noWords = 'A question sets no words: a person writes them.';

@@ -34,12 +34,14 @@ export class CellContents {
     const { definition, tree, path } = line;
     switch (definition.kind) {
       case 'text':
+      case 'words':
         return undefined;
       case 'formula':
       case 'check':
         if (given?.kind === 'instead') return this.departure(definition, given.value, path);
         return tree && { kind: 'formula', tree };
       default:
+        if (given?.kind === 'written') return this.noWords(definition.name, path);
         return this.value(given?.value ?? definition.value, definition, definition.name, path);
     }
   }
@@ -56,6 +58,7 @@ export class CellContents {
     const given = row.given.get(definition.name);
     switch (definition.kind) {
       case 'text':
+      case 'words':
         return undefined;
       case 'formula':
       case 'check': {
@@ -66,6 +69,7 @@ export class CellContents {
       case 'key':
         return this.key(given?.value ?? ownValue(row.cells, definition.name), definition.name, path);
       default:
+        if (given?.kind === 'written') return this.noWords(definition.name, path);
         return this.entered(
           definition,
           given?.value ?? ownValue(row.cells, definition.name) ?? definition.default,
@@ -135,6 +139,10 @@ export class CellContents {
         ? `“${value}” is no date; write it as 2026-05-31.`
         : entryRefusal(definition, name, asNumber);
     return refusal === undefined && asNumber !== undefined ? number(asNumber) : this.refuse(path, refusal ?? '');
+  }
+
+  private noWords(name: string, path: string): undefined {
+    return this.refuse(path, `“${name}” takes no words.`);
   }
 
   private refuse(path: string, reason: string): undefined {

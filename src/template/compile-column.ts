@@ -87,6 +87,7 @@ export class ColumnCompiler {
     const path = columnPath(table, column);
     switch (column.kind) {
       case 'text':
+      case 'words':
       case 'check':
         return { kind: 'truth' };
       case 'key':

@@ -6,6 +6,7 @@ import { FormulaReader } from './compile-formula.ts';
 import type { CompiledLine, CompiledStack, CompiledTable, ProductFields, SayPiece } from './compiled-stack.ts';
 import type { ComposedSheet } from './composed-sheet.ts';
 import { type DeclaredLine, type DeclaredNames, declareNames } from './declared-names.ts';
+import { tellNamesShown } from './kept-names.ts';
 import { tellFaultyNeeds } from './needs.ts';
 import { tellOutline } from './outline-columns.ts';
 import { productFieldsOf } from './product-fields.ts';
@@ -73,6 +74,7 @@ class StackCompiler {
         return line === undefined ? [] : [[name, line] as const];
       }),
     );
+    tellNamesShown(this.sheets, lines, tables, tellOnce(this.faults));
     if (lines.size > sheetLimits.lines)
       this.faults.push({ path: '', reason: `A quote has at most ${sheetLimits.lines} lines.` });
     return { sheets: this.sheets, lines, tables, products: this.products, scope: this.names.scope };
@@ -127,6 +129,7 @@ class StackCompiler {
   private declaredType({ line, path }: DeclaredLine): ValueType {
     switch (line.kind) {
       case 'text':
+      case 'words':
       case 'check':
         return { kind: 'truth' };
       case 'choice':

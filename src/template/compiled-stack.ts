@@ -25,10 +25,12 @@ export interface CompiledLine {
   readonly say?: readonly SayPiece[];
 }
 
-/** A piece of what a check or a text says: plain words, or a value worked out when it is told. */
+/** A piece of what a check or a text says: plain words, a value worked out when it is told, or what a person wrote. */
 export type SayPiece =
   | { readonly kind: 'words'; readonly words: string }
-  | { readonly kind: 'value'; readonly tree: Checked };
+  | { readonly kind: 'value'; readonly tree: Checked }
+  /** Of the text's own row, or of a line; `unsaid` is told while nothing is written. */
+  | { readonly kind: 'written'; readonly name: string; readonly ofRow: boolean; readonly unsaid: string };
 
 /**
  * `cases` are keyed by the codes of the column that units follow (`unitBy`), or by `''` alone where units are fixed.

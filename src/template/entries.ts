@@ -9,6 +9,8 @@ export interface StackEntries {
 export type GivenValue =
   /** An entry's number (a date as its serial day), or the code of a choice or product. */
   | { readonly kind: 'value'; readonly value: number | string }
+  /** Words that a person wrote. */
+  | { readonly kind: 'written'; readonly value: string }
   /** A departure: a value in place of a formula's. */
   | { readonly kind: 'instead'; readonly value: number };
 

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { sheetLimits } from './sheet-limits.ts';
+import { writtenRefusal } from './written-text.ts';
 
 // A strict content-security policy forbids compiled schemas.
 z.config({ jitless: true });
@@ -10,6 +11,12 @@ export const nameText = z.string().check(z.regex(/^[a-z][a-z0-9_]*$/), z.maxLeng
 export const idText = z.string().check(z.regex(/^[a-z][a-z0-9-]*$/), z.maxLength(60));
 /** Plain text that people read; never markup. */
 export const plainText = z.string().check(z.maxLength(sheetLimits.text));
+/** Words that a person writes: one line of plain text. */
+export const writtenText = z.string().check(
+  z.refine((text) => writtenRefusal(text) === undefined, {
+    error: (issue) => writtenRefusal(String(issue.input)) ?? '',
+  }),
+);
 const formulaText = z.string().check(z.minLength(1), z.maxLength(sheetLimits.text));
 const finite = z.number();
 
@@ -38,6 +45,9 @@ const option = z.strictObject({ code: nameText, label: plainText });
 const options = z.array(option).check(z.minLength(1), z.maxLength(100));
 const accepts = z.array(nameText).check(z.minLength(1), z.maxLength(sheetLimits.kinds));
 
+/** `unsaid`: what texts tell while nothing is written. */
+const wordsParts = { words: writtenText, unsaid: z.optional(plainText) };
+
 const checkParts = {
   check: formulaText,
   severity: z.enum(['note', 'caution', 'stop']),
@@ -51,6 +61,7 @@ export const lineSchemas = {
   choice: z.strictObject({ ...common, options, value: nameText }),
   product: z.strictObject({ ...common, accepts, value: nameText }),
   text: z.strictObject({ ...common, text: plainText, when: z.optional(formulaText) }),
+  words: z.strictObject({ ...common, ...wordsParts }),
   check: z.strictObject({ ...common, ...checkParts }),
   formula: z.strictObject({
     ...common,
@@ -80,6 +91,7 @@ export const columnSchemas = {
   rowChoice: z.strictObject({ ...columnCommon, rowOf: nameText, default: z.optional(nameText) }),
   product: z.strictObject({ ...columnCommon, accepts, default: z.optional(nameText) }),
   text: z.strictObject({ ...columnCommon, text: plainText }),
+  words: z.strictObject({ ...columnCommon, ...wordsParts }),
   check: z.strictObject({ ...columnCommon, ...checkParts, first: z.optional(formulaText) }),
   formula: z.strictObject({
     ...columnCommon,
@@ -112,6 +124,7 @@ export function shapeOf(raw: object): LineShape {
   if ('options' in raw) return 'choice';
   if ('accepts' in raw) return 'product';
   if ('text' in raw) return 'text';
+  if ('words' in raw) return 'words';
   if ('check' in raw) return 'check';
   return 'formula' in raw ? 'formula' : 'entry';
 }
@@ -125,6 +138,7 @@ export type LineFile =
   | ({ readonly kind: 'choice' } & Readonly<z.infer<typeof lineSchemas.choice>>)
   | ({ readonly kind: 'product' } & Readonly<z.infer<typeof lineSchemas.product>>)
   | ({ readonly kind: 'text' } & Readonly<z.infer<typeof lineSchemas.text>>)
+  | ({ readonly kind: 'words' } & Readonly<z.infer<typeof lineSchemas.words>>)
   | ({ readonly kind: 'check' } & Readonly<z.infer<typeof lineSchemas.check>>)
   | ({ readonly kind: 'formula' } & Readonly<z.infer<typeof lineSchemas.formula>>)
   | ({ readonly kind: 'entry' } & Readonly<z.infer<typeof lineSchemas.entry>>);
@@ -135,6 +149,7 @@ export type ColumnFile =
   | ({ readonly kind: 'choice'; readonly rowOf?: string } & Readonly<z.infer<typeof columnSchemas.choice>>)
   | ({ readonly kind: 'product' } & Readonly<z.infer<typeof columnSchemas.product>>)
   | ({ readonly kind: 'text' } & Readonly<z.infer<typeof columnSchemas.text>>)
+  | ({ readonly kind: 'words' } & Readonly<z.infer<typeof columnSchemas.words>>)
   | ({ readonly kind: 'check' } & Readonly<z.infer<typeof columnSchemas.check>>)
   | ({ readonly kind: 'formula' } & Readonly<z.infer<typeof columnSchemas.formula>>)
   | ({ readonly kind: 'entry' } & Readonly<z.infer<typeof columnSchemas.entry>>);

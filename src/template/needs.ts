@@ -6,6 +6,7 @@ import type { Need } from './sheet-schema.ts';
 
 /** The type a part was promised for a name it needs. */
 export function typeOfNeed(need: Need): ValueType {
+  if (need.kind === 'words') return { kind: 'truth' };
   if (need.kind === 'product') return { kind: 'code', products: need.accepts ?? [] };
   if (need.codes !== undefined) return need.codes.length === 0 ? { kind: 'code' } : { kind: 'code', codes: need.codes };
   const unit = parseUnit(need.unit ?? '1');

@@ -21,12 +21,15 @@ import { type FaultReporter, type SheetFault, tellOnce } from './sheet-fault.ts'
 import { sheetLimits } from './sheet-limits.ts';
 import { type StandingRow, standingRows } from './table-rows.ts';
 import { unitCaseOf } from './table-shape.ts';
+import { type WrittenWords, writtenWords } from './written-words.ts';
 
 /** One option of a quote laid out as cells, with what a view needs to name its rows. */
 export interface OptionPlan {
   readonly plan: CellPlan;
   readonly graph: CellGraph;
   readonly rows: ReadonlyMap<string, readonly OptionRow[]>;
+  /** What people wrote, which no cell holds. */
+  readonly written: WrittenWords;
   /** Empty when the plan may be worked out. */
   readonly faults: readonly SheetFault[];
 }
@@ -86,7 +89,8 @@ class Planner {
     for (const table of gathered) this.gatheredTable(table);
     this.productRows();
     const plan: CellPlan = { cells: this.cells, lines: this.lines, tables: this.tables };
-    return { plan, rows: this.rows, ...this.ordered(plan), faults: this.faults };
+    const written = writtenWords(this.stack, this.entries, this.rows, this.report);
+    return { plan, rows: this.rows, written, ...this.ordered(plan), faults: this.faults };
   }
 
   private ordered(plan: CellPlan): { graph: CellGraph } {
@@ -151,7 +155,7 @@ class Planner {
     );
     const columns = new Map<string, number[]>();
     for (const column of table.columns.values()) {
-      if (column.definition.kind === 'text') continue;
+      if (column.definition.kind === 'text' || column.definition.kind === 'words') continue;
       const cells = rows.flatMap((row, at) => this.cell(table, column, row, at, cases[at] ?? onlyCase) ?? []);
       columns.set(column.definition.name, cells);
     }

@@ -50,6 +50,8 @@ function reasonOf(issue: Issue): string {
       return 'This is none of the things that may stand here.';
     case 'invalid_key':
       return 'A name is lower-case letters, digits and underscores, beginning with a letter.';
+    case 'custom':
+      return issue.message === '' ? 'This cannot stand here.' : issue.message;
     default:
       return 'This cannot stand here.';
   }

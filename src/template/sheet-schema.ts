@@ -73,7 +73,7 @@ export const needSchema = z.strictObject({
   name: z.string().check(z.regex(/^[a-z][a-z0-9_]*(\.[a-z][a-z0-9_]*)?$/)),
   unit: z.optional(z.string()),
   codes: z.optional(z.array(nameText).check(z.maxLength(sheetLimits.rowsPerTable))),
-  kind: z.optional(z.literal('product')),
+  kind: z.optional(z.enum(['product', 'words'])),
   accepts: z.optional(z.array(nameText).check(z.maxLength(sheetLimits.kinds))),
 });
 
@@ -86,7 +86,17 @@ const askSchema = z.discriminatedUnion('kind', [
     kind: z.literal('sizes'),
     ...askCommon,
     table: nameText,
-    choices: z.array(z.strictObject({ label: plainText, rows: z.array(rowSchema), set: z.optional(setValues) })),
+    choices: z.array(
+      z.strictObject({
+        label: plainText,
+        rows: z.array(rowSchema),
+        set: z.optional(setValues),
+        /** Tables that lose their rows and lines that go back to our standard: what only another kind of floor has. */
+        clears: z.optional(z.array(nameText)),
+        /** Lines of which it is said that they stay. */
+        keeps: z.optional(z.array(nameText)),
+      }),
+    ),
   }),
   z.strictObject({
     kind: z.literal('oneOf'),
@@ -99,6 +109,7 @@ const askSchema = z.discriminatedUnion('kind', [
 
 /** A question of the first minute: each answer sets entries of its own sheet. */
 export type Ask = Readonly<z.infer<typeof askSchema>>;
+export type SizeChoice = Extract<Ask, { kind: 'sizes' }>['choices'][number];
 
 export const sheetFrame = z.strictObject({
   format: z.literal('spreadrate.sheet'),

@@ -1,11 +1,12 @@
 import type { ValueType } from '../formula/checked-tree.ts';
-import type { ScopeColumn, ScopeField, ScopeLine, ScopeTable } from '../formula/scope.ts';
+import type { ScopeColumn, ScopeField, ScopeLine, ScopeTable, Unreadable } from '../formula/scope.ts';
 import type { ColumnCompiler } from './compile-column.ts';
 import { onlyCase, type ProductFields } from './compiled-stack.ts';
 import type { DeclaredNames, DeclaredTable } from './declared-names.ts';
 import { typeOfNeed } from './needs.ts';
 import type { RowPlace, ScopeMaker } from './scope-maker.ts';
 import type { Layer, Need } from './sheet-schema.ts';
+import { notSaid } from './written-text.ts';
 
 const height: Readonly<Record<Layer, number>> = { pricelist: 0, shop: 1, floor: 2, system: 3, part: 3 };
 const faulty: ValueType = { kind: 'faulty' };
@@ -42,10 +43,11 @@ export class StackNames {
     const declared = this.declared.lines.get(name);
     if (declared === undefined) {
       const need = this.declared.needs.get(name);
-      if (need !== undefined) return { kind: 'line', type: typeOfNeed(need) };
+      if (need !== undefined) return needed(need, 'line');
       return this.declared.broken.has(name) ? { kind: 'line', type: faulty } : undefined;
     }
     if (height[declared.layer] > height[layer]) return { kind: 'tooHigh', stands: declared.layer };
+    if (declared.line.kind === 'words') return wordsSaying(declared.line.unsaid);
     if (declared.line.kind === 'text') return { kind: 'unreadable', what: 'free text' };
     if (declared.line.kind === 'check') return { kind: 'unreadable', what: 'a check' };
     return { kind: 'line', type: this.lineType(name) ?? faulty };
@@ -64,6 +66,7 @@ export class StackNames {
   private column(table: DeclaredTable, name: string, own: RowPlace | undefined): ScopeColumn | undefined {
     const definition = table.table.columns.find((column) => column.name === name);
     if (definition === undefined) return undefined;
+    if (definition.kind === 'words') return wordsSaying(definition.unsaid);
     if (definition.kind === 'text') return { kind: 'unreadable', what: 'free text' };
     if (definition.kind === 'check') return { kind: 'unreadable', what: 'a check' };
     const mixed = definition.kind === 'entry' && definition.unitBy !== undefined;
@@ -83,7 +86,7 @@ export class StackNames {
       columnNames: [...columns.keys()],
       column: (column) => {
         const need = columns.get(column);
-        if (need !== undefined) return { kind: 'column', type: typeOfNeed(need) };
+        if (need !== undefined) return needed(need, 'column');
         return broken ? { kind: 'column', type: faulty } : undefined;
       },
     };
@@ -102,4 +105,12 @@ export class StackNames {
     for (const [name, table] of this.declared.tables) if (height[table.layer] <= height[layer]) yield name;
     yield* this.declared.needs.keys();
   }
+}
+
+function needed<K extends 'line' | 'column'>(need: Need, kind: K): { kind: K; type: ValueType } | Unreadable {
+  return need.kind === 'words' ? wordsSaying(undefined) : { kind, type: typeOfNeed(need) };
+}
+
+function wordsSaying(unsaid: string = notSaid): Unreadable {
+  return { kind: 'unreadable', what: 'words that a person writes', unsaid };
 }

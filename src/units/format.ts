@@ -1,7 +1,7 @@
 import { roundTo } from './decimal-rounding.ts';
 import { type Measures, shownIn, unitIn } from './measures.ts';
 import { metricDecimals } from './metric-decimals.ts';
-import { isSerialDay, writeIsoDate } from './serial-day.ts';
+import { dateText, isSerialDay, noDate, writeIsoDate } from './serial-day.ts';
 import { declaredTerms, one, prettyUnit, type Unit } from './unit.ts';
 
 export interface FormatOptions {
@@ -27,8 +27,9 @@ const allPlaces = 400;
 
 /**
  * A value with its unit, for people to read: '$4,325.00', '8 %', '528 ft²', '11.97 mil', '2 visits', '65 °F',
- * '$38.00/h', a date as 2026-03-09. About four significant digits, whole numbers never shortened, trailing zeros
- * trimmed except for money, a true minus sign, and never 0 for what is not 0. Not finite: 'not a number'.
+ * '$38.00/h', a date as 2026-03-09, serial day 0 as 'no date'. About four significant digits, whole numbers never
+ * shortened, trailing zeros trimmed except for money, a true minus sign, and never 0 for what is not 0. Not finite: 'not
+ * a number'.
  * In metric a converted number has the decimals that people write (`metricDecimals`): 30 ft → '9.14 m', 8 in → '203 mm'.
  */
 export function formatQuantity(value: number, unit: Unit, options?: FormatOptions): string {
@@ -44,7 +45,7 @@ export function formatQuantity(value: number, unit: Unit, options?: FormatOption
  */
 export function formatNumber(value: number, unit: Unit = one, options?: FormatOptions): string {
   if (!Number.isFinite(value)) return 'not a number';
-  if (unit.text === 'date') return isSerialDay(value) ? writeIsoDate(value) : 'not a date';
+  if (unit.text === 'date') return dateText(value);
   const shown = shownIn(value, unit, options?.measures ?? 'us');
   const size = Math.abs(isShare(unit) ? timesHundred(value) : shown.value);
   const money = isMoney(unit);
@@ -77,7 +78,7 @@ export function unitSuffix(declared: Unit, number = '', measures: Measures = 'us
  */
 export function formatForTyping(value: number, unit: Unit, measures: Measures = 'us'): string {
   if (!Number.isFinite(value)) return '';
-  if (unit.text === 'date') return isSerialDay(value) ? writeIsoDate(value) : '';
+  if (unit.text === 'date') return isSerialDay(value) && value !== noDate ? writeIsoDate(value) : '';
   const shown = shownIn(value, unit, measures);
   const places = shown.unit === unit ? allPlaces : metricDecimals(shown.value, shown.unit, isMoney(unit));
   const number = roundTo(shown.value, places);

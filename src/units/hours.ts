@@ -14,6 +14,11 @@ export type ClockHour = number & { readonly [timeOfDay]: 'h' };
 const minutesPerHour = 60;
 const hoursPerDay = 24;
 const hourUnit = parseUnit('h');
+/** Up to this people count hours; beyond it, days. */
+const hoursCounted = 48;
+const halfDay = 12;
+/** Sums of hours reach a full hour from a little above it. */
+const noTime = 1e-6;
 
 export function hours(value: number): Hours {
   return value as Hours;
@@ -40,6 +45,22 @@ export function sumHours(lengths: readonly Hours[]): Hours {
 /** As people read it: '1 h', '0.75 h'. */
 export function hoursText(length: Hours): string {
   return hourUnit.kind === 'unit' ? formatQuantity(length, hourUnit.unit) : `${length}`;
+}
+
+/**
+ * A wait as a customer is told it, never sooner than it is: up to whole hours, beyond 48 up to half days. 6.2 → 7, 85 → 96.
+ */
+export function toldWait(length: Hours): Hours {
+  const whole = Math.max(0, Math.ceil(length - noTime));
+  return hours(whole <= hoursCounted ? whole : halfDay * Math.ceil((length - noTime) / halfDay));
+}
+
+/** A wait in a customer's words: 1 → 'an hour', 6.2 → '7 hours', 72 → '3 days', 80 → '3½ days', 85 → '4 days'. */
+export function waitText(length: Hours): string {
+  const told = toldWait(length);
+  if (told <= hoursCounted) return told === 1 ? 'an hour' : `${told} hours`;
+  const days = Math.floor(told / hoursPerDay);
+  return `${days}${told > days * hoursPerDay ? '½' : ''} days`;
 }
 
 /** As a clock shows it, to the minute: 18.5 → '18:30', 25.25 → '01:15 next day', 60 → '12:00 2 days later'. */

@@ -1,5 +1,8 @@
 import { messages } from './messages.ts';
 
+/** The day that stands for no date at all: nobody coats a floor on 1899-12-30. */
+export const noDate = 0;
+
 /** A date as the number of days since 1899-12-30, as spreadsheets count. */
 export type DayResult =
   | { readonly kind: 'day'; readonly day: number }
@@ -40,6 +43,12 @@ export function serialDay(text: string): number | undefined {
 export function writeIsoDate(day: number): string {
   if (!isSerialDay(day)) throw new RangeError(`${day} is not a serial day`);
   return new Date(epoch + Math.floor(day) * millisecondsPerDay).toISOString().slice(0, 10);
+}
+
+/** A serial day to read: '2026-03-09', 'no date' for day 0, 'not a date' for what is none. */
+export function dateText(day: number): string {
+  if (day === noDate) return 'no date';
+  return isSerialDay(day) ? writeIsoDate(day) : 'not a date';
 }
 
 /** Whether a number is a day that `writeIsoDate` can write. */

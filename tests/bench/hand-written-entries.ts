@@ -140,6 +140,7 @@ function systemEntries({ number, code }: EntryReader) {
     smallFloorTo: number('small_floor_to'),
     usualFloorFrom: number('usual_floor_from'),
     smallFloorShare: number('small_floor_share'),
+    leastSetUp: number('least_set_up'),
     touchupRate: number('touchup_rate'),
     redoRate: number('redo_rate'),
     discount: number('discount'),
@@ -207,6 +208,7 @@ function taskEntry(cell: RowReader) {
     visit: cell.number('visit'),
     wait: cell.number('wait'),
     beside: cell.code('beside'),
+    helped: cell.number('helped'),
   };
 }
 

@@ -24,8 +24,8 @@ export function hoursByHand(entries: HandEntries, floor: HandFloor, grindRate: n
   for (const [at, released] of entries.releasedHours.entries()) {
     const crew = crews[at];
     if (!used[at] || crew === undefined) continue;
-    const setUp = at === 0 ? entries.setUpFirst : entries.setUpFirst * entries.setUpShareLater;
-    const fixed = share * (setUp + entries.loadOut);
+    const setUp = entries.setUpFirst * (at === 0 ? firstSetUpShare(entries, share) : share * entries.setUpShareLater);
+    const fixed = setUp + share * entries.loadOut;
     const work = (worked[at] ?? 0) + crew * fixed;
     const site = (clock[at] ?? 0) + fixed;
     const days = Math.max(1, roundUp(site / (onSiteDay + grace)));
@@ -52,6 +52,12 @@ function fixedShare({ smallFloorTo, usualFloorFrom, smallFloorShare }: HandEntri
   return smallFloorShare + ((1 - smallFloorShare) * (area - smallFloorTo)) / (usualFloorFrom - smallFloorTo);
 }
 
+/** More people than usual mask and set up sooner. */
+function firstSetUpShare({ usualCrew, crewExtra, leastSetUp }: HandEntries, share: number): number {
+  const hands = (share * usualCrew) / Math.max(usualCrew, usualCrew + crewExtra);
+  return Math.min(share, Math.max(leastSetUp, hands));
+}
+
 /** Hours worked and hours on the clock of each visit, and whether there is anything to do in it. */
 function byVisit(tasks: readonly Task[], crews: readonly number[]) {
   const visits = crews.length;
@@ -66,9 +72,13 @@ function byVisit(tasks: readonly Task[], crews: readonly number[]) {
     const at = entry.visit - 1;
     const crew = known(crews[at]);
     const people = peopleAt(entry, crew);
-    const elapsed = hours / people;
     const before = Math.max(lead, side);
     const joined = entry.beside === 'above' && entry.visit === visitAbove && crew > leadPeople;
+    const alone = joined ? Math.max(0, lead - side) : 0;
+    const elapsed =
+      joined && entry.helped === 1 && hours > people * alone
+        ? alone + (hours - people * alone) / (people + leadPeople)
+        : hours / people;
     side = joined ? side + elapsed : 0;
     if (!joined) {
       lead = elapsed;

@@ -34,7 +34,7 @@ const entries = [
   {
     what: 'option value (grinding factor)',
     sheet: 'Full flake',
-    field: 'Grinding takes, of the usual',
+    field: 'Grinding time, times the usual',
     texts: ['1.1', '1.2'],
   },
 ] as const;

@@ -4,7 +4,7 @@ import { priceCommand } from '../../src/cli/price-command.ts';
 const flake = ['--system', 'flake-full-broadcast'];
 
 function faultsOf(...words: string[]): readonly string[] {
-  const result = priceCommand(words);
+  const result = priceCommand(words, '2026-03-09');
   if (result.kind !== 'faults') throw new Error(`Nothing was wrong with ${words.join(' ')}`);
   return result.faults;
 }
@@ -71,7 +71,7 @@ describe('what cannot be judged is not called wrong', () => {
 
 describe('a price that is printed', () => {
   const forSale = (...words: string[]): boolean => {
-    const result = priceCommand(words);
+    const result = priceCommand(words, '2026-03-09');
     if (result.kind === 'faults') throw new Error(result.faults.join('\n'));
     return result.forSale;
   };

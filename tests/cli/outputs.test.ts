@@ -191,6 +191,7 @@ describe('the list of entries', () => {
   it('has every entry once with value, unit and sheet', () => {
     expect(text.match(/^ {2}labour_rate +41 +\$\/h +shop$/gm)).toHaveLength(1);
     expect(text).toMatch(/^ {2}quote_date +2026-01-05 +date +floor$/m);
+    expect(text).toMatch(/^ {2}reading_date +no date +date +floor$/m);
     expect(text).toMatch(/^ {2}grind_factor +1\.2 +1 +solid-colour$/m);
     expect(text).not.toMatch(/^ {2}labour_cost /m);
   });

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { turnToSheet, untilDrawn } from '../helpers/drawn-page.ts';
 import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
 
 let browser: Browser;
@@ -16,6 +17,7 @@ afterAll(() => browser.close());
 
 /** What axe finds against WCAG 2.2 AA (target size included), one sentence each. */
 async function faults(page: Page): Promise<string[]> {
+  await untilDrawn(page);
   await page.addScriptTag({ content: axeSource });
   return page.evaluate(async (tags) => {
     interface Found {
@@ -35,6 +37,7 @@ async function faults(page: Page): Promise<string[]> {
 
 async function choose(page: Page, theme: string): Promise<void> {
   await page.getByRole('combobox', { name: 'Screen' }).selectOption(theme);
+  await page.locator(`html[data-theme=${theme}]`).waitFor();
 }
 
 const sizes = [
@@ -52,17 +55,18 @@ describe.each(['light', 'dark', 'sun'])('in %s, axe finds nothing', (theme) => {
     await page.getByRole('heading', { name: /^Measure/ }).waitFor();
     expect(await faults(page), 'Price').toEqual([]);
     await turnOwner(page);
+    await page.getByText('Gross profit', { exact: true }).first().waitFor();
     expect(await faults(page), 'Price, owner').toEqual([]);
     await page.getByRole('link', { name: 'Side by side' }).first().click();
-    await page.getByRole('table').first().waitFor();
+    await page.getByRole('heading', { name: 'From one price to the other' }).waitFor();
     expect(await faults(page), 'Side by side, owner').toEqual([]);
     await page.getByRole('link', { name: 'Costing' }).click();
-    const sheets = page.getByRole('navigation', { name: 'Sheets' });
     for (const sheet of ['The floor', 'Full flake', 'Shop rates']) {
-      await sheets.getByRole('button', { name: sheet }).click();
+      await turnToSheet(page, sheet);
       expect(await faults(page), `Costing, ${sheet}`).toEqual([]);
     }
     await page.getByRole('button', { name: /^Why: Price, Full flake/ }).click();
+    await page.getByRole('region', { name: 'Why' }).getByRole('heading').first().waitFor();
     expect(await faults(page), 'Costing, why').toEqual([]);
     await close();
   });

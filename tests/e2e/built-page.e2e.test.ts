@@ -14,9 +14,8 @@ describe('the built page', () => {
   it('has its title, runs a script and logs no error', async () => {
     const app = await openApp(browser);
     await app.page.getByRole('button', { name: 'New price' }).waitFor();
-    expect(await app.page.title()).toBe('Spreadrate');
-    const scripts = await app.page.locator('script[type=module][src]').count();
-    expect(scripts).toBeGreaterThan(0);
+    await expect.poll(() => app.page.title()).toBe('Spreadrate');
+    await expect.poll(() => app.page.locator('script[type=module][src]').count()).toBeGreaterThan(0);
     expect(app.problems).toEqual([]);
     await app.close();
   });

@@ -1,5 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasFocus, sheetKey, sideScroll, turnToSheet, untilDrawn } from '../helpers/drawn-page.ts';
 import { launchBrowser, openCosting } from '../helpers/open-app.ts';
 
 let browser: Browser;
@@ -12,11 +13,27 @@ afterAll(async () => {
   await browser.close();
 });
 
+const flake = 'Full flake';
+const solid = 'Solid colour, rolled';
+
 /** The price of an option as the board shows it, in dollars. */
 async function priceOf(page: Page, option: string): Promise<number> {
-  const label = await page.getByRole('button', { name: `Why: Price, ${option}` }).getAttribute('aria-label');
+  return dollarsIn(await page.getByRole('button', { name: `Why: Price, ${option}` }).getAttribute('aria-label'));
+}
+
+/** The prices of both options at one moment. */
+async function bothPrices(page: Page): Promise<[number, number]> {
+  const keys = page.getByRole('button', { name: new RegExp(`^Why: Price, (${flake}|${solid}),`) });
+  await keys.nth(1).waitFor();
+  const labels = await keys.evaluateAll((buttons) => buttons.map((button) => button.getAttribute('aria-label') ?? ''));
+  const priceIn = (option: string): number =>
+    dollarsIn(labels.find((label) => label.startsWith(`Why: Price, ${option},`)) ?? null);
+  return [priceIn(flake), priceIn(solid)];
+}
+
+function dollarsIn(label: string | null): number {
   const dollars = /\$([\d,]+(\.\d+)?)/.exec(label ?? '')?.[1];
-  if (dollars === undefined) throw new Error(`No price of ${option} in “${label}”`);
+  if (dollars === undefined) throw new Error(`No price in “${label}”`);
   return Number(dollars.replaceAll(',', ''));
 }
 
@@ -34,23 +51,28 @@ async function enter(page: Page, cell: Locator, text: string): Promise<void> {
   await page.keyboard.press('Tab');
 }
 
-const flake = 'Full flake';
-const solid = 'Solid colour, rolled';
-
 const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
 
 describe('Costing in the built app', () => {
   it('moves the price of both systems when the floor grows from 22 to 30 ft, and undo moves them back', async () => {
     const { page, problems, close } = await openCosting(browser);
-    const before = [await priceOf(page, flake), await priceOf(page, solid)];
+    const before = await bothPrices(page);
     await enter(page, await cellOf(page, 'Areas', 'Bay', 'Width'), `30'`);
-    const after = [await priceOf(page, flake), await priceOf(page, solid)];
-    expect(after[0]).toBeGreaterThan(before[0] ?? 0);
-    expect(after[1]).toBeGreaterThan(before[1] ?? 0);
+    // Both move in the same frame: as soon as one has moved, so has the other.
+    let after = before;
+    await expect
+      .poll(async () => {
+        after = await bothPrices(page);
+        return after[0];
+      })
+      .toBeGreaterThan(before[0]);
+    expect(after[1]).toBeGreaterThan(before[1]);
     await page.getByRole('button', { name: /^Undo: Width/ }).click();
-    expect([await priceOf(page, flake), await priceOf(page, solid)]).toEqual(before);
+    await page.getByRole('button', { name: /^Redo: Width/ }).waitFor();
+    expect(await bothPrices(page)).toEqual(before);
     await page.getByRole('button', { name: /^Redo: Width/ }).click();
-    expect([await priceOf(page, flake), await priceOf(page, solid)]).toEqual(after);
+    await page.getByRole('button', { name: /^Undo: Width/ }).waitFor();
+    expect(await bothPrices(page)).toEqual(after);
     expect(problems).toEqual([]);
     await close();
   });
@@ -58,12 +80,12 @@ describe('Costing in the built app', () => {
   it('raises the price with the target margin of the shop sheet', async () => {
     const { page, problems, close } = await openCosting(browser);
     const before = await priceOf(page, flake);
-    await page.getByRole('navigation', { name: 'Sheets' }).getByRole('button', { name: 'Shop rates' }).click();
+    await turnToSheet(page, 'Shop rates');
     const target = page.getByRole('textbox', { name: /target/i }).first();
     await target.fill('52');
     await target.press('Enter');
     await target.press('Tab');
-    expect(await priceOf(page, flake)).toBeGreaterThan(before);
+    await expect.poll(() => priceOf(page, flake)).toBeGreaterThan(before);
     expect(problems).toEqual([]);
     await close();
   });
@@ -73,9 +95,9 @@ describe('Costing in the built app', () => {
     const before = await priceOf(page, flake);
     const width = await cellOf(page, 'Areas', 'Bay', 'Width');
     await enter(page, width, 'wide');
-    expect(await width.textContent()).toContain('wide');
-    expect(await width.getAttribute('aria-invalid')).toBe('true');
-    expect(await page.getByRole('alert').first().textContent()).toContain('Bay');
+    await expect.poll(() => width.textContent()).toContain('wide');
+    await expect.poll(() => width.getAttribute('aria-invalid')).toBe('true');
+    await expect.poll(() => page.getByRole('alert').first().textContent()).toContain('Bay');
     expect(await priceOf(page, flake)).toBe(before);
     await close();
   });
@@ -85,8 +107,8 @@ describe('Costing in the built app', () => {
     const before = await priceOf(page, flake);
     const width = await cellOf(page, 'Areas', 'Bay', 'Width');
     await enter(page, width, '-5');
-    expect(await width.textContent()).toContain('-5');
-    expect(await page.getByRole('alert').first().textContent()).toMatch(/between|must/);
+    await expect.poll(() => width.textContent()).toContain('-5');
+    await expect.poll(() => page.getByRole('alert').first().textContent()).toMatch(/between|must/);
     expect(await priceOf(page, flake)).toBe(before);
     await close();
   });
@@ -97,7 +119,7 @@ describe('Costing in the built app', () => {
     const why = page.getByRole('region', { name: 'Why' });
     await why.getByText('ROUNDUP(MAX(minimum_charge, list_price').waitFor();
     await why.getByRole('button', { name: /Price at target/ }).click();
-    expect(await why.getByRole('heading', { level: 3 }).textContent()).toBe('Price at target');
+    await expect.poll(() => why.getByRole('heading', { level: 3 }).textContent()).toBe('Price at target');
     await close();
   });
 
@@ -107,29 +129,29 @@ describe('Costing in the built app', () => {
     await page.getByRole('button', { name: 'Add a row' }).first().focus();
     await page.keyboard.press('Enter');
     await (await cellOf(page, 'Areas', 'Place 2', 'Length')).waitFor();
-    expect(await priceOf(page, flake)).toBeGreaterThan(before);
+    await expect.poll(() => priceOf(page, flake)).toBeGreaterThan(before);
     await close();
   });
 
   it('changes the width from 22 to 30 ft by keyboard alone, and keeps focus in its cell', async () => {
     const { page, close } = await openCosting(browser);
     const before = await priceOf(page, flake);
-    await page.getByRole('navigation', { name: 'Sheets' }).getByRole('button', { name: 'Shop rates' }).focus();
+    const width = await cellOf(page, 'Areas', 'Bay', 'Width');
+    await sheetKey(page, 'Shop rates').focus();
     await page.keyboard.press('Tab');
     for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight', '3', '0', 'Enter']) await page.keyboard.press(key);
-    const width = await cellOf(page, 'Areas', 'Bay', 'Width');
-    expect(await width.evaluate((cell) => cell.matches(':focus'))).toBe(true);
-    expect(await width.textContent()).toContain('30');
-    expect(await priceOf(page, flake)).toBeGreaterThan(before);
+    await expect.poll(() => hasFocus(width)).toBe(true);
+    await expect.poll(() => width.textContent()).toContain('30');
+    await expect.poll(() => priceOf(page, flake)).toBeGreaterThan(before);
     await page.keyboard.press('Delete');
-    expect(await priceOf(page, flake)).toBe(before);
+    await expect.poll(() => priceOf(page, flake)).toBe(before);
     await close();
   });
 
   it('makes rows cards on a phone, with keys for feet and inches that a thumb can hit', async () => {
     const { page, close } = await openCosting(browser, phone);
     await page.getByRole('button', { name: /^Bay/, expanded: false }).waitFor();
-    expect(await page.getByRole('grid').count()).toBe(0);
+    await expect.poll(() => page.getByRole('grid').count()).toBe(0);
     const card = page.getByRole('button', { name: /^Bay/, expanded: false });
     const closed = await card.textContent();
     await card.tap();
@@ -137,12 +159,16 @@ describe('Costing in the built app', () => {
     await width.tap();
     await width.fill('30');
     const feet = page.getByRole('button', { name: 'feet', exact: true });
-    const box = await feet.boundingBox();
-    expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
+    const smallerSide = async (): Promise<number> => {
+      const box = await feet.boundingBox();
+      return Math.min(box?.width ?? 0, box?.height ?? 0);
+    };
+    await expect.poll(smallerSide).toBeGreaterThanOrEqual(44);
     await feet.tap();
     await width.press('Enter');
-    expect(await width.inputValue()).toBe('30′');
-    expect(await page.getByRole('button', { name: /^Bay/, expanded: true }).textContent()).not.toBe(closed);
+    await expect.poll(() => width.inputValue()).toBe('30′');
+    const open = page.getByRole('button', { name: /^Bay/, expanded: true });
+    await expect.poll(() => open.textContent()).not.toBe(closed);
     await close();
   });
 
@@ -150,13 +176,17 @@ describe('Costing in the built app', () => {
     const { page, close } = await openCosting(browser);
     await page.setViewportSize({ width: 320, height: 640 });
     await page.getByRole('button', { name: `Why: Price, ${flake}` }).waitFor();
-    const wider = (): Promise<number> =>
-      page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    await expect.poll(() => page.getByRole('grid').count()).toBe(0);
+    const folded = page.getByRole('main').getByRole('button', { expanded: false });
     for (const sheet of ['The floor', flake, 'Shop rates']) {
-      await page.getByRole('navigation', { name: 'Sheets' }).getByRole('button', { name: sheet }).click();
-      expect(await wider(), sheet).toBeLessThanOrEqual(0);
-      await page.getByRole('main').getByRole('button', { expanded: false }).first().click();
-      expect(await wider(), `a card of ${sheet}`).toBeLessThanOrEqual(0);
+      await turnToSheet(page, sheet);
+      await untilDrawn(page);
+      await expect.poll(() => sideScroll(page), { message: sheet }).toBeLessThanOrEqual(0);
+      const before = await folded.count();
+      await folded.first().click();
+      await expect.poll(() => folded.count()).toBeLessThan(before);
+      await untilDrawn(page);
+      await expect.poll(() => sideScroll(page), { message: `a card of ${sheet}` }).toBeLessThanOrEqual(0);
     }
     await close();
   });

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasFocus, turnToSheet, untilDrawn } from '../helpers/drawn-page.ts';
 import { launchBrowser, type OpenedApp, openApp, turnOwner } from '../helpers/open-app.ts';
 
 let browser: Browser;
@@ -69,8 +70,8 @@ describe('the day of a 240 ft² floor', () => {
     const [scraped] = await hoursOf(region, /Scrape/);
     expect(scraped - laid).toBeGreaterThan(3);
     expect(scraped - laid).toBeLessThan(5);
-    expect(await region.getByRole('row', { name: /^Wait for the cure/ }).count()).toBe(1);
-    expect(await region.getByRole('img').count()).toBe(1);
+    await expect.poll(() => region.getByRole('row', { name: /^Wait for the cure/ }).count()).toBe(1);
+    await expect.poll(() => region.getByRole('toolbar').count()).toBe(1);
     expect(problems).toEqual([]);
     await close();
   });
@@ -78,9 +79,9 @@ describe('the day of a 240 ft² floor', () => {
   it('in standard flake takes two days, drawn one above the other, with the hours that are paid', async () => {
     const { page, close } = await openDay();
     const region = dayOf(page, standard);
-    expect(await region.getByRole('img').count()).toBe(2);
+    await expect.poll(() => region.getByRole('toolbar').count()).toBe(2);
     const paid = region.getByRole('table', { name: /^Paid hours/ });
-    expect(await paid.getByRole('row').count()).toBe(3);
+    await expect.poll(() => paid.getByRole('row').count()).toBe(3);
     await region.getByText('Crew-days').first().waitFor();
     await close();
   });
@@ -89,21 +90,22 @@ describe('the day of a 240 ft² floor', () => {
     const { page, close } = await openDay();
     const before = await hoursOf(dayOf(page, standard), /^Load out/);
     await page.getByRole('link', { name: 'Costing' }).click();
-    await page.getByRole('navigation', { name: 'Sheets' }).getByRole('button', { name: 'Shop rates' }).click();
+    await turnToSheet(page, 'Shop rates');
     const crew = page.getByRole('textbox', { name: /^Crew on site/ });
     await crew.fill('3');
     await crew.press('Enter');
     await page.getByRole('link', { name: 'The day' }).click();
     await dayOf(page, standard).getByRole('table').first().waitFor();
-    const after = await hoursOf(dayOf(page, standard), /^Load out/);
-    expect(after[0]).toBeLessThan(before[0]);
+    const loadedOut = async (): Promise<number> => (await hoursOf(dayOf(page, standard), /^Load out/))[0];
+    await expect.poll(loadedOut).toBeLessThan(before[0]);
     await close();
   });
 
   it('is not for a customer: without the owner’s view the address leads to the price', async () => {
     const { page, close } = await openApp(browser, '#/quote/demo/day');
     await page.getByRole('heading', { name: /^Measure/ }).waitFor();
-    expect(await page.getByRole('link', { name: 'The day' }).count()).toBe(0);
+    await page.getByRole('button', { name: 'Adjust' }).waitFor();
+    await expect.poll(() => page.getByRole('link', { name: 'The day' }).count()).toBe(0);
     await close();
   });
 });
@@ -116,9 +118,9 @@ describe('two jobs, one crew, one day', () => {
       .getByText(/^Both fit one day: back at the shop at \d+:\d\d/)
       .waitFor();
     const day = stacked(page).getByRole('table', { name: 'The day of both jobs' });
-    expect(await day.getByRole('row', { name: /^Drive to the shop/ }).count()).toBe(1);
-    expect(await day.getByRole('row', { name: /^First floor: / }).count()).toBe(2);
-    expect(await day.getByRole('row', { name: /^Second floor: / }).count()).toBe(2);
+    await expect.poll(() => day.getByRole('row', { name: /^Drive to the shop/ }).count()).toBe(1);
+    await expect.poll(() => day.getByRole('row', { name: /^First floor: / }).count()).toBe(2);
+    await expect.poll(() => day.getByRole('row', { name: /^Second floor: / }).count()).toBe(2);
     expect(problems).toEqual([]);
     await close();
   });
@@ -141,6 +143,7 @@ describe('two jobs, one crew, one day', () => {
       .waitFor();
     await enter(page, 'Drive between the two', '3');
     await stacked(page).getByText('They do not go on one day.').waitFor();
+    await page.getByText('saved', { exact: true }).waitFor();
     await page.reload();
     await turnOwner(page);
     await page.getByRole('link', { name: 'The day' }).click();
@@ -173,6 +176,7 @@ describe('what standard flake and flake in a day are worth on 240 ft²', () => {
     await region.getByText(/^With the calendar full, .* more a crew-day\./).waitFor();
     await region.getByText(/^With the calendar empty, .* more a job\./).waitFor();
     const cells = region.getByRole('row', { name: /contribution of the job/ }).getByRole('cell');
+    await cells.nth(1).waitFor();
     const shown = await cells.allTextContents();
     expect(shown).toHaveLength(2);
     await page.getByRole('link', { name: 'Side by side' }).first().click();
@@ -180,7 +184,7 @@ describe('what standard flake and flake in a day are worth on 240 ft²', () => {
       .getByRole('row', { name: /^Gross after commission and fees/ })
       .first()
       .getByRole('cell');
-    await beside.first().waitFor();
+    await beside.nth(1).waitFor();
     const exact = await beside.allTextContents();
     expect(exact).toHaveLength(2);
     const dollars = (text: string): number => Number(/^\$[\d,.]+/.exec(text)?.[0].replaceAll(/[$,]/g, ''));
@@ -196,8 +200,10 @@ describe('by keyboard alone', () => {
     const first = stacked(page).getByRole('combobox', { name: 'First job, of this quote' });
     await page.getByRole('link', { name: 'The day' }).focus();
     await tabTo(page, /^First job/);
-    expect(await first.evaluate((element) => element.matches(':focus'))).toBe(true);
+    await expect.poll(() => hasFocus(first)).toBe(true);
+    const chosen = await first.inputValue();
     await page.keyboard.press('ArrowDown');
+    await expect.poll(() => first.inputValue()).not.toBe(chosen);
     await tabTo(page, /^its system/);
     await page.keyboard.press('ArrowDown');
     await tabTo(page, /^The day is at most/);
@@ -230,7 +236,10 @@ describe.each(looks)('on $width px in $theme', ({ width, theme }) => {
     await stacked(page)
       .getByText(/^Both fit one day/)
       .waitFor();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    await page.locator(`html[data-theme=${theme}]`).waitFor();
+    await untilDrawn(page);
+    const wider = (): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    await expect.poll(wider).toBeLessThanOrEqual(0);
     await page.addScriptTag({ content: axeSource });
     const found = await page.evaluate(async () => {
       const { axe } = globalThis as unknown as {

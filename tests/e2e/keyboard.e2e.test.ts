@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { untilOnSheet } from '../helpers/drawn-page.ts';
 import { launchBrowser, openApp } from '../helpers/open-app.ts';
 
 let browser: Browser;
@@ -11,7 +12,6 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 const mostTabs = 120;
-const hold = 1100;
 
 /** The accessible words of what has the focus, through shadow roots. */
 function focused(page: Page): Promise<string> {
@@ -41,6 +41,7 @@ describe('by keyboard alone', () => {
     await page.getByRole('heading', { name: /^Measure/ }).waitFor();
     await tabTo(page, /^Bay/);
     await page.keyboard.press('Enter');
+    await page.getByRole('dialog').waitFor();
     await page.keyboard.type('30');
     await page.keyboard.press('Enter');
     await page.keyboard.type(`20'6"`);
@@ -58,19 +59,21 @@ describe('by keyboard alone', () => {
     await page.getByRole('table').first().waitFor();
     await tabTo(page, /^Adjust/);
     await page.keyboard.down('Enter');
-    await page.waitForTimeout(hold);
+    await page.getByRole('button', { name: 'Customer’s view' }).waitFor();
     await page.keyboard.up('Enter');
     await tabTo(page, /^Costing/);
     await page.keyboard.press('Enter');
+    await page.getByRole('navigation', { name: 'Sheets' }).waitFor();
     await tabTo(page, /^Shop rates/);
     await page.keyboard.press('Enter');
+    await untilOnSheet(page, 'Shop rates');
     const price = page.getByRole('button', { name: /^Why: Price, Full flake/ });
     const before = await price.getAttribute('aria-label');
     await tabTo(page, /^Target, share of price/);
     await page.keyboard.type('55');
     await page.keyboard.press('Enter');
     await page.keyboard.press('Tab');
-    expect(await price.getAttribute('aria-label')).not.toBe(before);
+    await expect.poll(() => price.getAttribute('aria-label')).not.toBe(before);
     await tabTo(page, /^Why: /);
     await page.keyboard.press('Control+z');
     await expect.poll(() => price.getAttribute('aria-label')).toBe(before);
@@ -83,8 +86,11 @@ describe('by keyboard alone', () => {
     await page.getByRole('heading', { name: 'Measure · 528 ft²' }).waitFor();
     await tabTo(page, /^Bay/);
     await page.keyboard.press('Enter');
+    await page.getByRole('dialog').waitFor();
     await page.keyboard.type('99');
+    await page.getByRole('dialog').getByText('99').waitFor();
     await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'hidden' });
     await page.getByRole('heading', { name: 'Measure · 528 ft²' }).waitFor();
     await close();
   });

@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasFocus, untilDrawn } from '../helpers/drawn-page.ts';
 import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
 import { usUnitsIn } from '../helpers/us-units.ts';
 
@@ -19,8 +20,18 @@ async function turnMetric(page: Page): Promise<void> {
 }
 
 /** Prices in dollars, as the Price face has them. */
-function prices(page: Page): Promise<string[]> {
-  return page.locator('price-face .price').allTextContents();
+async function prices(page: Page): Promise<string[]> {
+  const shown = page.locator('price-face .price');
+  await shown.nth(1).waitFor();
+  return shown.allTextContents();
+}
+
+/** The plan is loaded by itself, after the rest of the face. */
+function untilPlanned(page: Page, area: RegExp): Promise<void> {
+  return page
+    .getByRole('img', { name: /^Plan of the floor, to scale\./ })
+    .and(page.getByRole('img', { name: area }))
+    .waitFor();
 }
 
 /** All that is drawn, shadow roots included, by pieces of text; what a field holds stands with them. */
@@ -47,6 +58,7 @@ function textsOn(page: Page): Promise<string[]> {
 const words = [/flake/i, /strip, 8 ft/, /^1\/(4|8|16) in$/, /Feet and gallons/];
 
 async function usUnitsOn(page: Page): Promise<readonly string[]> {
+  await untilDrawn(page);
   const texts = await textsOn(page);
   expect(texts.length).toBeGreaterThan(40);
   return texts.filter((text) => !words.some((word) => word.test(text))).flatMap((text) => usUnitsIn(text));
@@ -57,18 +69,20 @@ describe('the built app in metric', () => {
     const { page, problems, close } = await openApp(browser, '#/quote/demo/price');
     await page.getByRole('heading', { name: /^Measure/ }).waitFor();
     const before = await prices(page);
-    expect((await usUnitsOn(page)).length).toBeGreaterThan(0);
+    await untilPlanned(page, / 528 ft²/);
+    await expect.poll(async () => (await usUnitsOn(page)).length).toBeGreaterThan(0);
     await turnMetric(page);
-    expect(await prices(page)).toEqual(before);
-    expect(await usUnitsOn(page)).toEqual([]);
+    await untilPlanned(page, / 49\.05 m²/);
+    await expect.poll(() => prices(page)).toEqual(before);
+    await expect.poll(() => usUnitsOn(page)).toEqual([]);
     await page.locator('price-face .area').first().click();
     await page.getByRole('button', { name: '.', exact: true }).waitFor();
-    expect(await usUnitsOn(page)).toEqual([]);
+    await expect.poll(() => usUnitsOn(page)).toEqual([]);
     await page.getByRole('button', { name: 'Leave as it was' }).click();
     await turnOwner(page);
     await page.getByRole('link', { name: 'Side by side' }).first().click();
     await page.getByRole('heading', { name: 'What a square metre pays for' }).waitFor();
-    expect(await usUnitsOn(page)).toEqual([]);
+    await expect.poll(() => usUnitsOn(page)).toEqual([]);
     expect(problems).toEqual([]);
     await close();
   });
@@ -105,7 +119,8 @@ describe('the built app in metric', () => {
       .getByText(/\$[\d,.]+ \/ [\d.]+ m²/)
       .first()
       .waitFor();
-    expect(await usUnitsOn(page)).toEqual([]);
+    await untilPlanned(page, / 49\.05 m²/);
+    await expect.poll(() => usUnitsOn(page)).toEqual([]);
     expect(problems).toEqual([]);
     await close();
   });
@@ -120,8 +135,9 @@ describe('the built app in metric', () => {
     await page.getByRole('navigation', { name: 'Sheets' }).waitFor();
     // In feet and gallons hardly any of their numbers is round.
     const inMetres = page.locator('number-field').filter({ has: page.locator('.unit', { hasText: /^(m|m²|mm|km)$/ }) });
+    await expect.poll(() => inMetres.count()).toBeGreaterThan(3);
+    await untilDrawn(page);
     const count = await inMetres.count();
-    expect(count).toBeGreaterThan(3);
     const texts = await inMetres.locator('input').evaluateAll((inputs) => inputs.map((input) => Object(input).value));
     expect(texts.filter((text) => !/^\d+(\.\d{1,3})?$/.test(text))).toEqual([]);
     for (let at = 0; at < Math.min(count, 6); at++) {
@@ -131,12 +147,12 @@ describe('the built app in metric', () => {
       await page.keyboard.type(String(texts[at]));
       await page.keyboard.press('Enter');
       await page.keyboard.press('Tab');
+      await expect.poll(() => hasFocus(input)).toBe(false);
     }
-    await page.getByRole('button', { name: 'Undo', exact: true }).waitFor();
-    expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
+    await expect.poll(() => page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
     await page.getByRole('link', { name: 'Price' }).first().click();
     await page.getByRole('heading', { name: /^Measure/ }).waitFor();
-    expect(await prices(page)).toEqual(before);
+    await expect.poll(() => prices(page)).toEqual(before);
     expect(problems).toEqual([]);
     await close();
   });

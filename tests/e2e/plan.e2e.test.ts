@@ -1,5 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { sideScroll, untilDrawn } from '../helpers/drawn-page.ts';
 import { launchBrowser, openApp, openCosting } from '../helpers/open-app.ts';
 
 let browser: Browser;
@@ -16,7 +17,10 @@ function corner(page: Page, number: number): Locator {
   return page.getByRole('button', { name: new RegExp(`^corner ${number} of `) });
 }
 
+/** Where its middle is, once the plan has taken the width it has and nothing above it moves any more. */
 async function middleOf(locator: Locator): Promise<{ x: number; y: number }> {
+  await locator.waitFor();
+  await untilDrawn(locator.page());
   await locator.scrollIntoViewIfNeeded();
   const box = await locator.boundingBox();
   if (box === null) throw new Error('It is not on the page');
@@ -35,6 +39,11 @@ async function drag(page: Page, number: number, feet: readonly [number, number],
   if (letGo) await page.mouse.up();
 }
 
+/** Where a corner is, as its name says it. */
+function placeOf(page: Page, number: number): Promise<string | null> {
+  return corner(page, number).getAttribute('aria-label');
+}
+
 async function heading(page: Page, area: string): Promise<void> {
   await page.getByRole('heading', { name: `Measure · ${area}` }).waitFor();
 }
@@ -50,7 +59,7 @@ describe('the plan in the built app', () => {
     await heading(page, '528 ft²');
     await drag(page, 3, [3, 0]);
     await heading(page, '561 ft²');
-    expect(await corner(page, 3).getAttribute('aria-label')).toContain('across 27 ft, along 22 ft');
+    await expect.poll(() => placeOf(page, 3)).toContain('across 27 ft, along 22 ft');
     await page.getByRole('button', { name: /^Undo: corner 3 of Bay/ }).click();
     await heading(page, '528 ft²');
     await page.getByRole('button', { name: /^Undo: Bay by its corners/ }).click();
@@ -63,10 +72,10 @@ describe('the plan in the built app', () => {
     const { page, close } = await openApp(browser, '#/quote/demo/price');
     await page.getByRole('button', { name: 'Draw by corners' }).click();
     await drag(page, 3, [3, 0], false);
-    expect(await corner(page, 3).getAttribute('aria-label')).toContain('across 27 ft');
+    await expect.poll(() => placeOf(page, 3)).toContain('across 27 ft');
     await page.keyboard.press('Escape');
     await page.mouse.up();
-    expect(await corner(page, 3).getAttribute('aria-label')).toContain('across 24 ft');
+    await expect.poll(() => placeOf(page, 3)).toContain('across 24 ft');
     await heading(page, '528 ft²');
     await close();
   });
@@ -84,14 +93,14 @@ describe('the plan in the built app', () => {
     await refused.waitFor();
     await page.keyboard.up('ArrowDown');
     await page.keyboard.up('Shift');
-    expect(await refused.count()).toBe(1);
+    await expect.poll(() => refused.count()).toBe(1);
     await close();
   });
 
   it('is folded on a phone, fits it when it is opened, and a corner can be dragged by touch', async () => {
     const { page, problems, close } = await openApp(browser, '#/quote/demo/price', phone);
     const plan = page.getByRole('button', { name: 'Plan' });
-    expect(await plan.getAttribute('aria-expanded')).toBe('false');
+    await expect.poll(() => plan.getAttribute('aria-expanded')).toBe('false');
     await plan.tap();
     await page.getByRole('button', { name: 'Draw by corners' }).tap();
     const from = await middleOf(corner(page, 3));
@@ -101,12 +110,10 @@ describe('the plan in the built app', () => {
     await send('touchStart', from.x, from.y);
     for (let step = 1; step <= 5; step += 1) await send('touchMove', from.x - 6 * step, from.y);
     await send('touchEnd', 0, 0);
-    expect(await corner(page, 3).getAttribute('aria-label')).not.toContain('across 24 ft,');
     await page.getByRole('button', { name: /^Undo: corner 3 of Bay/ }).waitFor();
-    const wider = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(wider).toBeLessThanOrEqual(0);
+    await expect.poll(() => placeOf(page, 3)).not.toContain('across 24 ft,');
+    await untilDrawn(page);
+    await expect.poll(() => sideScroll(page)).toBeLessThanOrEqual(0);
     expect(problems).toEqual([]);
     await close();
   });
@@ -131,7 +138,9 @@ describe('the plan in the built app', () => {
       .first()
       .waitFor();
     await page.getByRole('link', { name: 'Price', exact: true }).click();
-    expect(await page.getByText(/^Not to be given yet\. Bay: side 2 crosses side 4\./).count()).toBe(2);
+    await page.getByRole('heading', { name: /^Measure/ }).waitFor();
+    const told = page.getByText(/^Not to be given yet\. Bay: side 2 crosses side 4\./);
+    await expect.poll(() => told.count()).toBe(2);
     await close();
   });
 });

@@ -9,8 +9,11 @@ export default defineConfig({
     include: ['tests/e2e/**/*.e2e.test.ts'],
     globalSetup: 'tests/e2e/global-setup.ts',
     allowOnly: false,
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // A journey asks until what it expects is there. How long that may take says nothing of the app, only of the machine.
+    expect: { poll: { timeout: 60_000 } },
+    // Axe alone takes ten seconds a face where the processor is a sixth as fast.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     // Two cores: two files at a time, each with its own Chromium.
     maxWorkers: 2,
   },

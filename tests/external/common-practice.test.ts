@@ -119,11 +119,22 @@ describe('the shop rates describe one firm: two-car full flake of 528 ft2', () =
   });
 });
 
-describe('the two systems on 528 ft2', () => {
+describe('a system on 528 ft2', () => {
   it.each([
     ['flake-full-broadcast', 'paid_hours', 24, 32],
     ['flake-full-broadcast', 'crew_days', 1.5, 2],
     ['flake-full-broadcast', 'price_per_sqft', 5.5, 9],
+    ['flake-fast-one-day', 'paid_hours', 24, 34],
+    ['flake-fast-one-day', 'crew_days', 1, 1.5],
+    ['flake-fast-one-day', 'visits', 1, 1],
+    ['flake-fast-one-day', 'price_per_sqft', 6, 10],
+    ['flake-partial', 'paid_hours', 24, 32],
+    ['solid-self-levelling', 'paid_hours', 32, 42],
+    ['metallic', 'paid_hours', 36, 48],
+    ['quartz-double', 'paid_hours', 44, 60],
+    ['patio-porch', 'paid_hours', 28, 38],
+    ['recoat', 'paid_hours', 12, 18],
+    ['repair-only', 'paid_hours', 5, 10],
     ['solid-colour', 'paid_hours', 28, 36],
     ['solid-colour', 'crew_days', 2, 2.5],
     ['solid-colour', 'visits', 2, 3],

@@ -30,6 +30,22 @@ describe('a stair of 13 risers and 12 treads, 3.5 ft wide', () => {
     expect(basement.number('tasks.steps.task_hours')).toBeCloseTo(8 + 40 / 60, 9);
   });
 
+  it('is begun by one and done by two once the grinding is, so that nobody is paid to stand by', () => {
+    const floor = priced(flake, { rows: { steps: [stair] }, set: { 'areas.bay.length': 46, 'areas.bay.width': 25 } });
+    const steps = (column: string): number => floor.number(`tasks.steps.${column}`);
+    const alone = floor.number('tasks.grind.finish') - steps('start');
+    expect(alone).toBeGreaterThan(0);
+    expect(steps('elapsed')).toBeCloseTo(alone + (steps('task_hours') - alone) / 2, 9);
+    // Edges and cracks are one person’s work: the hours of the fact stay.
+    expect(floor.number('tasks.edge_grind.elapsed')).toBeCloseTo(142 / 35, 9);
+  });
+
+  it('of two steps is done by one person while the floor is ground', () => {
+    const set = { 'areas.bay.length': 46, 'areas.bay.width': 25 };
+    const floor = priced(flake, { rows: { steps: [{ ...stair, risers: 2, treads: 2 }] }, set });
+    expect(floor.number('tasks.steps.elapsed')).toBeCloseTo(2 / 1.5, 9);
+  });
+
   it('takes three to five times the labour hours of as much floor (common practice, no source)', () => {
     const bare = priced(flake);
     const perFoot = bare.number('person_hours') / bare.number('floor_area');

@@ -39,7 +39,7 @@ describe('pilot lights', () => {
     expect(lit.number('tasks.pilot_lights.task_hours')).toBe(1);
     expect(lit.number('person_hours') - bare.number('person_hours')).toBeCloseTo(1, 9);
     expect(lit.number('labour_cost')).toBeGreaterThan(bare.number('labour_cost'));
-    expect(lit.said('pilot_term')).toContain('(2)');
+    expect(lit.said('pilot_term')).toContain('put out before the work and lit again');
     expect(bare.said('pilot_term')).toBeUndefined();
   });
 

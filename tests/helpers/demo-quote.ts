@@ -1,12 +1,12 @@
-import { QuoteWorkbooks } from '../../src/engine/quote-workbooks.ts';
+import { QuoteWorkbooks, type StackFinder } from '../../src/engine/quote-workbooks.ts';
 import { makeQuote } from '../../src/quote/new-quote.ts';
 import type { QuoteDocument } from '../../src/quote/quote-document.ts';
 import { QuoteStacks } from '../../src/quote/quote-stacks.ts';
-import { pinSheets } from '../../src/quote/sheet-store.ts';
+import { pinSheets, type SheetStore } from '../../src/quote/sheet-store.ts';
 import { QuoteSession } from '../../src/session/quote-session.ts';
 import type { ProductRow } from '../../src/template/entries.ts';
 import { readText } from './repository-files.ts';
-import { shippedLibrary, shippedProducts, templatePaths } from './shipped-templates.ts';
+import { shippedProducts, templatePaths } from './shipped-templates.ts';
 
 /** A quote of two systems on the shipped floor, with everything that follows its edits. */
 export interface OpenQuote {
@@ -19,15 +19,19 @@ export interface OpenQuote {
 export const flake = 'option_1';
 export const solid = 'option_2';
 
+/** By which evaluator an open quote is worked out. */
+type Evaluator = 'engine' | 'closures';
+
+/**
+ * Opens the quote anew, over sheets that are read and compiled once. The closures are many times quicker than the engine,
+ * which is asked for where it is what a test looks at: how it follows edits.
+ */
 export async function openQuote(
   systems: readonly string[] = ['flake-full-broadcast', 'solid-colour'],
+  evaluator: Evaluator = 'closures',
 ): Promise<OpenQuote> {
-  const files = new Map(templatePaths.map((path): [string, unknown] => [path, JSON.parse(readText(path) ?? 'null')]));
-  const { store } = await pinSheets(files);
-  const [priceListFile] = shippedLibrary().library.priceLists.values();
-  if (priceListFile === undefined) throw new Error('No price list is shipped');
-  const priceList = shippedProducts(priceListFile).products;
-  const stacks = new QuoteStacks(store);
+  sheets ??= readSheets();
+  const { store, priceList, stacks } = await sheets;
   const made = makeQuote(
     { id: 'quote', title: 'A garage', shop: 'standard', floor: 'garage', systems },
     store,
@@ -35,8 +39,28 @@ export async function openQuote(
     stacks,
   );
   if (made.kind === 'refused') throw new Error(made.faults.map((fault) => fault.reason).join('\n'));
-  const workbooks = new QuoteWorkbooks((quote, option) => stacks.of(quote, option).stack);
+  const stackOf: StackFinder = (quote, option) => stacks.of(quote, option).stack;
+  const workbooks = evaluator === 'engine' ? new QuoteWorkbooks(stackOf) : new QuoteWorkbooks(stackOf, never);
   const loaded = workbooks.load(made.quote);
   if (loaded.kind === 'refused') throw new Error(loaded.faults.map((fault) => fault.reason).join('\n'));
   return { quote: made.quote, workbooks, session: new QuoteSession(made.quote, workbooks), priceList };
 }
+
+interface ReadSheets {
+  readonly store: SheetStore;
+  readonly priceList: ReadonlyMap<string, ProductRow>;
+  readonly stacks: QuoteStacks;
+}
+
+let sheets: Promise<ReadSheets> | undefined;
+
+async function readSheets(): Promise<ReadSheets> {
+  const files = new Map(templatePaths.map((path): [string, unknown] => [path, JSON.parse(readText(path) ?? 'null')]));
+  const { store } = await pinSheets(files);
+  const [priceListFile] = store.library.priceLists.values();
+  if (priceListFile === undefined) throw new Error('No price list is shipped');
+  return { store, priceList: shippedProducts(priceListFile).products, stacks: new QuoteStacks(store) };
+}
+
+/** The engine never comes, and what the closures give stays. */
+function never(): void {}

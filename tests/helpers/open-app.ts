@@ -2,6 +2,9 @@ import { type Browser, type BrowserContextOptions, chromium, type Page } from 'p
 import { inject } from 'vitest';
 import { chromiumFlags } from './find-chromium.ts';
 
+/** Milliseconds a step may take, which says nothing of the app, only of the machine. */
+const longestStep = 60_000;
+
 /** The built app in a fresh browser profile. */
 export interface OpenedApp {
   readonly page: Page;
@@ -22,6 +25,7 @@ export function launchBrowser(): Promise<Browser> {
  */
 export async function openApp(browser: Browser, path = '', device: BrowserContextOptions = {}): Promise<OpenedApp> {
   const context = await browser.newContext(device);
+  context.setDefaultTimeout(longestStep);
   const page = await context.newPage();
   const problems = watchProblems(page);
   await page.goto(new URL(path, inject('appUrl')).href);

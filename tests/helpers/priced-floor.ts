@@ -1,4 +1,3 @@
-import { openWorkbook } from '../../src/engine/workbook.ts';
 import type { CellValue } from '../../src/formula/cells.ts';
 import { closuresOf } from '../../src/formula/closures.ts';
 import { saidTexts } from '../../src/quote/said-texts.ts';
@@ -8,6 +7,7 @@ import type { GivenValue, ProductRow, StackEntries } from '../../src/template/en
 import type { RowFile } from '../../src/template/line-schema.ts';
 import { type OptionPlan, planOption } from '../../src/template/plan.ts';
 import { stackOf } from '../../src/template/stack-of.ts';
+import { engineValues } from './engine-values.ts';
 import { shippedLibrary, shippedProducts } from './shipped-templates.ts';
 
 /** What a test gives the shipped sheets. Names are lines, or cells as `table.row key.column`. */
@@ -37,23 +37,37 @@ export interface PricedFloor {
   readonly option: OptionPlan;
 }
 
-/** The systems that are shipped, each over the shipped shop, floor and price list. */
-const shippedStacks: ReadonlyMap<string, ShippedStack> = readStacks();
-export const shippedSystems: readonly string[] = [...shippedStacks.keys()];
+const shipped = readShipped();
+export const shippedSystems: readonly string[] = [...shipped.library.systems.keys()];
+const compiled = new Map<string, ShippedStack>();
 
+/** A system that is shipped, over the shipped shop, floor and price list; compiled when first asked for. */
 export function shippedStack(system: string): ShippedStack {
-  const shipped = shippedStacks.get(system);
-  if (shipped === undefined) throw new Error(`No system ${system} is shipped`);
-  return shipped;
+  const stack = compiled.get(system) ?? compiledStack(system);
+  compiled.set(system, stack);
+  return stack;
 }
+
+/** The newest are kept, as many tests ask for the same floor. */
+const mostKept = 64;
+const keptFloors = new Map<string, PricedFloor>();
 
 /** Prices by both evaluators, which must agree in every cell. */
 export function priced(system: string, given: Given = {}): PricedFloor {
+  const asked = JSON.stringify([system, given]);
+  const floor = keptFloors.get(asked) ?? pricedByBoth(system, given);
+  keptFloors.set(asked, floor);
+  for (const oldest of keptFloors.keys()) {
+    if (keptFloors.size <= mostKept) break;
+    keptFloors.delete(oldest);
+  }
+  return floor;
+}
+
+function pricedByBoth(system: string, given: Given): PricedFloor {
   const option = plannedOption(system, given);
   const values = closuresOf(option.plan, option.graph).values();
-  const workbook = openWorkbook(option.plan);
-  const engine = workbook.values();
-  workbook.close();
+  const engine = engineValues(option.plan);
   const different = values.findIndex((value, cell) => !same(value, engine[cell]));
   if (different !== -1) throw new Error(`The evaluators disagree on ${JSON.stringify(option.plan.cells[different])}`);
   return reading(system, option, values);
@@ -154,21 +168,24 @@ function entriesOf({ set = {}, instead = {}, rows = {} }: Given): StackEntries {
   return { lines, tables };
 }
 
-function readStacks(): Map<string, ShippedStack> {
+function readShipped() {
   const { library, faults } = shippedLibrary();
   if (faults.length > 0) throw new Error(JSON.stringify(faults));
   const layers = [library.priceLists, library.shops, library.floors];
   const [priceList, shop, floor] = layers.map((sheets) => [...sheets.values()][0]);
   if (!priceList || !shop || !floor) throw new Error('A layer has no sheet');
-  const read = shippedProducts(priceList);
-  if (read.faults.length > 0) throw new Error(JSON.stringify(read.faults));
-  return new Map(
-    [...library.systems].map(([id, system]) => {
-      const { stack, faults } = stackOf({ priceList, shop, floor, system }, library.parts);
-      if (faults.length > 0) throw new Error(JSON.stringify(faults));
-      return [id, { stack, products: read.products }];
-    }),
-  );
+  const { products, faults: productFaults } = shippedProducts(priceList);
+  if (productFaults.length > 0) throw new Error(JSON.stringify(productFaults));
+  return { library, sheets: { priceList, shop, floor }, products };
+}
+
+function compiledStack(id: string): ShippedStack {
+  const { library, sheets, products } = shipped;
+  const system = library.systems.get(id);
+  if (system === undefined) throw new Error(`No system ${id} is shipped`);
+  const { stack, faults } = stackOf({ ...sheets, system }, library.parts);
+  if (faults.length > 0) throw new Error(JSON.stringify(faults));
+  return { stack, products };
 }
 
 function same(left: CellValue, right: CellValue | undefined): boolean {

@@ -13,10 +13,6 @@ const usualLines: Readonly<Record<string, readonly [string, number]>> = {
   day_length: ['h', 9.5],
   day_stretch: ['h', 0.5],
   grace_hours: ['h', 0.25],
-  fixed_share: ['%', 1],
-  set_up_first: ['h', 0.5],
-  set_up_later: ['h', 0.25],
-  load_out: ['h', 0.5],
   grind_rate: ['ft2/h', 100],
   coat_start_until: ['h', 24],
   last_coat_done: ['h', 16],
@@ -25,9 +21,12 @@ const usualLines: Readonly<Record<string, readonly [string, number]>> = {
   drive_at: ['h', 88],
   calendar_days: ['d', 1],
   visits: ['visit', 1],
+  work_days: ['d', 1],
   start_chosen: ['1', 0],
+  cars_park: ['1', 1],
   walk_hours: ['h', 6],
   drive_hours: ['h', 72],
+  furnish_hours: ['h', 24],
 };
 
 const taskNumbers = ['include', 'people_at_it', 'visit_used', 'day_no', 'joined'];
@@ -95,6 +94,8 @@ const tripTable = table(
     entryColumn('used', '1', 1),
     entryColumn('arrives', 'h', 8),
     entryColumn('crew_here', 'person', 2),
+    entryColumn('set_up_hours', 'h', 0.5),
+    entryColumn('load_out_hours', 'h', 0.5),
     entryColumn('worked', 'h', 9),
     entryColumn('paid', 'h', 16),
     entryColumn('days_charged', 'crew_day', 1),

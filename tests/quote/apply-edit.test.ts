@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { applyEdit, type StackOfOption } from '../../src/quote/apply-edit.ts';
 import type { Edit } from '../../src/quote/edit.ts';
+import { mergedInverse } from '../../src/quote/merged-inverse.ts';
 import type { QuoteDocument } from '../../src/quote/quote-document.ts';
 import { flake, type OpenQuote, openQuote, solid } from '../helpers/demo-quote.ts';
 
@@ -94,6 +95,14 @@ describe('an edit', () => {
     const done = applied(open.quote, edit);
     expect(done.quote.products).toContainEqual(product);
     expect(applied(done.quote, done.inverse).quote).toEqual(open.quote);
+    const cell = { ...edit, kind: 'enterCell', column: 'coverage_typed', value: 110 } as const;
+    const { product: _none, ...coverage } = cell;
+    const both = applied(open.quote, { kind: 'several', words: 'Another base', edits: [coverage, edit] });
+    expect(applied(both.quote, mergedInverse(both.inverse)).quote).toEqual(open.quote);
+  });
+
+  it('that brings no product leaves the list of them out of its way back', () => {
+    for (const edit of edits) expect(JSON.stringify(applied(open.quote, edit).inverse)).not.toContain('"products":[{');
   });
 });
 

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { answerEdit, asksOf, standingAnswer } from '../../src/quote/asks.ts';
+import { clearedWords } from '../../src/quote/answer-clears.ts';
+import { answerEdit, answersOf, asksOf, standingAnswer } from '../../src/quote/asks.ts';
 import { lineValue, type OptionResults } from '../../src/quote/option-results.ts';
 import type { Ask } from '../../src/template/sheet-schema.ts';
 import { flake, type OpenQuote, openQuote } from '../helpers/demo-quote.ts';
@@ -24,7 +25,7 @@ function ask(id: string, layer: 'floor' | 'system' = 'floor'): Ask {
 
 function answer(id: string, at: number, layer: 'floor' | 'system' = 'floor'): void {
   const sheet = layer === 'floor' ? ({ kind: 'floor' } as const) : ({ kind: 'option', option: flake } as const);
-  const edit = answerEdit(ask(id, layer), at, sheet);
+  const edit = answerEdit(ask(id, layer), at, sheet, results());
   if (edit === undefined) throw new Error(`${id} has no answer ${at}`);
   const done = open.session.dispatch(edit);
   if (done.kind === 'refused') throw new Error(done.reason);
@@ -66,6 +67,35 @@ describe('the questions of the first minute', () => {
     answer('size', 5);
     open.session.undo();
     expect(open.session.quote).toEqual(before);
+  });
+
+  it('take out at a basement what only a garage has, say so, keep its cracks, and give it all back in one step', () => {
+    answer('door-lip', 2);
+    answer('door-seal', 1);
+    answer('cracks', 2);
+    const before = open.session.quote;
+    const size = ask('size');
+    const basement = answersOf(size).findIndex((label) => label.startsWith('Basement'));
+    const words = clearedWords(size, basement, results(), 'us');
+    expect(words).toBe(
+      'Taken out: door openings, door seal off and back on. Kept: cracks to fill 30 ft. Undo puts it back.',
+    );
+    answer('size', basement);
+    expect(open.session.undoable).toMatchObject({ words: 'Size, without door openings, door seal off and back on' });
+    expect(
+      ['coated_doors', 'door_lip', 'door_seal_off', 'crack_length'].map((name) => lineValue(results(), name)),
+    ).toEqual([0, 0, 0, 30]);
+    expect(standingAnswer(size, results())).toBe(basement);
+    expect(clearedWords(size, basement, results(), 'us')).toBe('');
+    open.session.undo();
+    expect(open.session.quote).toEqual(before);
+  });
+
+  it('take nothing out from one garage to another', () => {
+    answer('door-lip', 2);
+    expect(clearedWords(ask('size'), 0, results(), 'us')).toBe('');
+    answer('size', 0);
+    expect(lineValue(results(), 'coated_doors')).toBe(1);
   });
 
   it('judge many cracks as 60 ft and say which answer stands; 37 ft is none of them', () => {

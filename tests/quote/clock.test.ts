@@ -68,7 +68,7 @@ it('a sheet without the hour its day begins at tells no times', () => {
 });
 
 it('a clock that divides by 0 says where and why', () => {
-  const reading = readClock(smallClock({ tasks, coats: [{ coat: 'base' }], failing: 'load_out' }));
+  const reading = readClock(smallClock({ tasks, coats: [{ coat: 'base' }], failing: 'drive_time' }));
   expect(reading).toMatchObject({ kind: 'failed' });
-  expect(reading.kind === 'failed' && reading.reason).toMatch(/^load_out cannot be worked out: nil is 0/);
+  expect(reading.kind === 'failed' && reading.reason).toMatch(/^drive_time cannot be worked out: nil is 0/);
 });

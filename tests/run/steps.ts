@@ -17,7 +17,7 @@ export interface SuiteStep {
   readonly readReport: (text: string) => Counts;
 }
 
-export const checkSteps: readonly CheckStep[] = [
+const checkSteps: readonly CheckStep[] = [
   { kind: 'check', name: 'types', commands: [{ package: 'typescript', program: 'tsc', args: ['--noEmit'] }] },
   {
     kind: 'check',
@@ -55,19 +55,24 @@ export const checkSteps: readonly CheckStep[] = [
   },
 ];
 
-export const suiteSteps: readonly SuiteStep[] = [
-  vitestSuite('unit, property, external and architecture tests', 'tests/vitest.config.ts', '.cache/unit-tests.json'),
-  {
-    kind: 'suite',
-    name: 'browser tests',
-    command: {
-      package: '@web/test-runner',
-      program: 'web-test-runner',
-      args: ['--config', 'tests/web-test-runner.config.mjs'],
-    },
-    reportPath: '.cache/browser-tests.json',
-    readReport: readCountsFile,
+const browserSuite: SuiteStep = {
+  kind: 'suite',
+  name: 'browser tests',
+  command: {
+    package: '@web/test-runner',
+    program: 'web-test-runner',
+    args: ['--config', 'tests/web-test-runner.config.mjs'],
   },
+  reportPath: '.cache/browser-tests.json',
+  readReport: readCountsFile,
+};
+
+/** Each leaves a core free, so that another runs beside it. */
+export const pairedSteps: readonly (CheckStep | SuiteStep)[] = [browserSuite, ...checkSteps];
+
+/** Each fills the machine. */
+export const wholeSteps: readonly SuiteStep[] = [
+  vitestSuite('unit, property, external and architecture tests', 'tests/vitest.config.ts', '.cache/unit-tests.json'),
   vitestSuite('end-to-end tests', 'tests/e2e/vitest.config.ts', '.cache/end-to-end-tests.json'),
 ];
 

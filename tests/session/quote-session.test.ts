@@ -25,7 +25,7 @@ function numbers(session: QuoteSession): unknown[] {
 
 describe('a session', () => {
   it('moves both options by one entry of the shop sheet, and tells which cells changed', async () => {
-    const { session } = await openQuote();
+    const { session } = await openQuote(undefined, 'engine');
     const before = numbers(session);
     const told: unknown[] = [];
     session.subscribe((changes) => told.push(...changes));
@@ -36,7 +36,7 @@ describe('a session', () => {
   });
 
   it('goes back and forth, and forgets what lay ahead once something new is done', async () => {
-    const { session } = await openQuote();
+    const { session } = await openQuote(undefined, 'engine');
     const [start, startNumbers] = [session.quote, numbers(session)];
     session.dispatch(waste(0.1));
     session.dispatch({ kind: 'enterLine', sheet: { kind: 'floor' }, line: 'crack_length', value: 60 });
@@ -52,7 +52,7 @@ describe('a session', () => {
   });
 
   it('leaves quote and numbers alone when an edit is refused', async () => {
-    const { session } = await openQuote();
+    const { session } = await openQuote(undefined, 'engine');
     const [quote, before] = [session.quote, numbers(session)];
     expect(session.dispatch(waste(7))).toMatchObject({ kind: 'refused' });
     expect(
@@ -117,24 +117,30 @@ describe('a session', () => {
       fc.constant<Edit>({ kind: 'removeRow', sheet: { kind: 'floor' }, table: 'areas', row: 'apron' }),
     );
     const seed = printedSeed('session');
-    const { quote: start, workbooks } = await openQuote();
+    const { quote: start, workbooks } = await openQuote(undefined, 'engine');
+    // The way back is told by the quote alone.
+    const { workbooks: quick } = await openQuote();
     fc.assert(
       fc.property(fc.array(edit, { minLength: 1, maxLength: 6 }), (edits) => {
         workbooks.load(start);
         const session = new QuoteSession(start, workbooks);
-        const done = edits.filter((one) => session.dispatch(one).kind === 'done').length;
+        const done = edits.filter((one) => session.dispatch(one).kind === 'done');
         const followed = numbers(session);
         workbooks.load(session.quote);
         expect(followed).toEqual(numbers(session));
-        for (let step = 0; step < done; step += 1) expect(session.undo()).toEqual({ kind: 'done' });
-        expect(session.quote).toEqual(start);
+        quick.load(start);
+        const back = new QuoteSession(start, quick);
+        for (const one of done) expect(back.dispatch(one)).toEqual({ kind: 'done' });
+        expect(back.quote).toEqual(session.quote);
+        for (const _ of done) expect(back.undo()).toEqual({ kind: 'done' });
+        expect(back.quote).toEqual(start);
       }),
       { seed, numRuns: 8 },
     );
   });
 
   it('gives two prices in whole 25 dollars', async () => {
-    const { session } = await openQuote();
+    const { session } = await openQuote(undefined, 'engine');
     for (const price of prices(session)) expect(Number(price) % 25).toBe(0);
   });
 });

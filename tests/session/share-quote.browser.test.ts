@@ -13,6 +13,7 @@ import { SharedQuote, storeKeeper } from '../../src/session/share-quote.ts';
 import { openQuoteStore, type QuoteStore } from '../../src/storage/quote-store.ts';
 import { composeSheet } from '../../src/template/compose.ts';
 import { productFieldsOf } from '../../src/template/product-fields.ts';
+import { until } from '../helpers/until.ts';
 
 interface SystemFile {
   readonly sections: readonly { readonly use?: string }[];
@@ -75,13 +76,6 @@ function price(session: QuoteSession): number {
   const value = results && lineValue(results, 'price');
   if (typeof value !== 'number') throw new Error('There is no price');
   return value;
-}
-
-async function until(holds: () => boolean): Promise<void> {
-  for (let round = 0; !holds(); round += 1) {
-    if (round > 300) throw new Error('It did not come about');
-    await new Promise((later) => setTimeout(later, 10));
-  }
 }
 
 const waste = (value: number): Edit => ({ kind: 'enterLine', sheet: { kind: 'shop' }, line: 'resin_waste', value });

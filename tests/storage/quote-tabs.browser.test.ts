@@ -1,5 +1,6 @@
 import { expect } from '@open-wc/testing';
 import { QuoteTabs, type TabRole } from '../../src/storage/quote-tabs.ts';
+import { until } from '../helpers/until.ts';
 
 interface Tab {
   readonly tabs: QuoteTabs;
@@ -21,13 +22,6 @@ function tab(id: string, handOver: () => Promise<void> = () => Promise.resolve()
   });
   open.push(tabs);
   return { tabs, told };
-}
-
-async function until(holds: () => boolean): Promise<void> {
-  for (let round = 0; !holds(); round += 1) {
-    if (round > 200) throw new Error('It did not come about');
-    await new Promise((later) => setTimeout(later, 10));
-  }
 }
 
 const fresh = (): string => crypto.randomUUID();

@@ -20,6 +20,19 @@ describe('a question of the first minute', () => {
     ]);
   });
 
+  it('clears entries of its sheet and tables that may be empty, and keeps entries; nothing else', () => {
+    const cleared = (names: object) => ({
+      kind: 'sizes',
+      table: 'areas',
+      choices: [{ label: 'One', rows: [], ...names }],
+    });
+    expect(faultsOf(cleared({ clears: ['cracks', 'areas'], keeps: ['cracks'] }))).toEqual([]);
+    expect(faultsOf(cleared({ clears: ['wage'], keeps: ['areas'] }))).toEqual([
+      'asks[0] (first): wage: “wage” is no entry of this sheet, and no table of it that may be empty.',
+      'asks[0] (first): areas: There is no entry “areas” in this sheet.',
+    ]);
+  });
+
   it('replaces the rows of a free table of its sheet, naming columns that are there', () => {
     const sized = (cells: object) => ({ kind: 'sizes', table: 'areas', choices: [{ label: 'One', rows: [cells] }] });
     expect(faultsOf(sized({ place: 'bay', label: 'Bay', length: 20 }))).toEqual([]);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readSheet } from '../../src/template/read-sheet.ts';
 import { readJson } from '../../src/template/sheet-limits.ts';
+import { cpuMilliseconds } from '../helpers/cpu-time.ts';
 import { entry, entryColumn, floor, formula, key, laid, section, sheet, table } from '../helpers/sheets.ts';
 
 const reasons = (text: string) => readSheet(text).faults.map(({ reason }) => reason);
@@ -164,9 +165,11 @@ describe('a hostile file is refused in words', () => {
     ['a name of 900,000 letters', `{"${'x'.repeat(900_000)}":1}`],
     ['100,000 properties', `{${Array.from({ length: 60_000 }, (_, at) => `"p${at}":1`).join(',')}}`],
   ])('%s: in few faults and little time', (_, text) => {
-    const begin = performance.now();
-    const { faults } = readSheet(text);
-    expect(performance.now() - begin).toBeLessThan(5000);
+    let faults: readonly unknown[] = [];
+    const spent = cpuMilliseconds(() => {
+      ({ faults } = readSheet(text));
+    });
+    expect(spent).toBeLessThan(5000);
     expect(faults.length).toBeGreaterThan(0);
     expect(faults.length).toBeLessThanOrEqual(201);
   });
@@ -179,9 +182,11 @@ describe('a hostile file is refused in words', () => {
       unit: '1',
       formula: unknown(at),
     }));
-    const begin = performance.now();
-    const { faults } = laid([floor(lines)]);
-    expect(performance.now() - begin).toBeLessThan(20_000);
+    let faults: readonly string[] = [];
+    const spent = cpuMilliseconds(() => {
+      ({ faults } = laid([floor(lines)]));
+    });
+    expect(spent).toBeLessThan(20_000);
     expect(faults).toHaveLength(201);
     expect(faults.at(-1)).toBe(': There are more faults than these.');
   });

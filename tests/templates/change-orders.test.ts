@@ -61,9 +61,9 @@ describe('change orders', () => {
   it('tell the price of waiting, of a visit more, and of a second coating where there is a first', () => {
     const floor = priced(system, { set: { old_surface: 'thin_paint' } });
     expect(floor.said('waiting_term')).toContain('30 min');
-    expect(floor.said('waiting_term')).toContain('$166/h');
+    expect(floor.said('waiting_term')).toContain('$166 an hour');
     expect(floor.said('visit_term')).toContain('$645');
-    expect(floor.said('second_coating_term')).toContain('$3/ft²');
+    expect(floor.said('second_coating_term')).toContain('$3 a square foot');
     expect(priced(system).said('second_coating_term')).toBeUndefined();
   });
 });

@@ -25,7 +25,7 @@ describe('a visit', () => {
 
   it('is paid for the wait for a coat in it, not for the night before the next', () => {
     const day = priced(fast, { set: { finance_share: 0 } });
-    expect(day.number('tasks.scrape.clock_added') - day.number('tasks.scrape.elapsed')).toBeCloseTo(3.67778, 4);
+    expect(day.number('tasks.scrape.clock_added') - day.number('tasks.scrape.elapsed')).toBeCloseTo(3.17778, 4);
     const night = priced(flake);
     expect(night.number('tasks.scrape.clock_added')).toBeCloseTo(night.number('tasks.scrape.elapsed'), 9);
   });
@@ -48,6 +48,34 @@ describe('a visit', () => {
     const floor = priced('metallic', { set });
     expect(floor.number('tasks.lay_metallic.visit_used')).toBe(3);
     expect([1, 2, 3, 4].map((trip) => floor.number(`trips.row_${trip}.crew_here`))).toEqual([2, 2, 3, 2]);
+  });
+});
+
+describe('setting up and loading out', () => {
+  const setUp = (set: object): number => priced(flake, { set: { ...set } }).number('trips.row_1.set_up_hours');
+
+  it('take more people than usual two thirds of the usual 0.75 h at least, and fewer no longer', () => {
+    const standing = [-1, 0, 1, 2, 6].map((crew_extra) => setUp({ crew_extra }));
+    for (const [at, hours] of [0.75, 0.75, 0.5025, 0.5025, 0.5025].entries())
+      expect(standing[at]).toBeCloseTo(hours, 9);
+    expect(setUp({ usual_crew: 4, crew_extra: 1 })).toBeCloseTo((0.75 * 4) / 5, 9);
+    expect(setUp({ 'trips.row_1.people_more': 1 })).toBeCloseTo(0.5025, 9);
+  });
+
+  it('of the grinder goes on while a fast base cures: 0.25 h is left after the clear, and no hour of labour is lost', () => {
+    const [early, late] = [priced(fast), priced(fast, { set: { early_load_out: 0 } })];
+    expect(early.number('trips.row_1.load_out_hours')).toBeCloseTo(0.25, 9);
+    expect(late.number('trips.row_1.load_out_hours')).toBeCloseTo(0.75, 9);
+    expect(early.number('person_hours')).toBeCloseTo(late.number('person_hours'), 9);
+    expect(early.number('tasks.scrape.start')).toBeCloseTo(late.number('tasks.scrape.start'), 9);
+    expect(late.number('paid_hours') - early.number('paid_hours')).toBeCloseTo(3 * 0.5, 9);
+  });
+
+  it('is loaded once where the clear waits for another visit, which is loaded out in full', () => {
+    const cold = priced(fast, { set: { slab_temperature: 50 } });
+    expect(cold.number('visits')).toBe(2);
+    expect(cold.number('trips.row_1.load_out_hours')).toBeCloseTo(0.25, 9);
+    expect(cold.number('trips.row_2.load_out_hours')).toBeCloseTo(0.75, 9);
   });
 });
 
@@ -134,15 +162,25 @@ describe('when the floor is used again', () => {
     expect(days).toEqual(at.map((hour) => Math.floor(hour / 24)));
   });
 
+  it('is told of furniture where no cars park, here 48 h after the last coat', () => {
+    const [open, chosen] = [0, 1].map((start_chosen) => priced(flake, { set: { cars_park: 0, start_chosen } }));
+    expect(open?.said('use_hours')).toBeUndefined();
+    expect(open?.said('use_hours_no_cars')).toBe(
+      'Walk on it no sooner than 24 hours after the last coat, furniture on it no sooner than 48 hours.',
+    );
+    expect(chosen?.said('use_dates')).toBeUndefined();
+    expect(chosen?.said('use_dates_no_cars')).toContain('furniture on it on 2026-01-22 at the earliest');
+  });
+
   it('is told in hours after the last coat until a start is chosen, then in dates', () => {
     const [open, chosen] = [priced(flake), priced(flake, { set: { start_chosen: 1 } })];
     expect(open.said('use_hours')).toBe(
-      'Walk on it no sooner than 24 h after the last coat, drive no sooner than 84.84 h.',
+      'Walk on it no sooner than 24 hours after the last coat, drive on it no sooner than 4 days.',
     );
     expect(open.said('use_dates')).toBeUndefined();
     expect(chosen.said('use_hours')).toBeUndefined();
     expect(chosen.said('use_dates')).toBe(
-      'Walk on it no sooner than in the course of 2026-01-21, drive no sooner than in the course of 2026-01-23.',
+      'Walk on it on 2026-01-21 at the earliest, drive on it on 2026-01-23 at the earliest.',
     );
   });
 });

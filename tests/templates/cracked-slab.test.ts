@@ -50,7 +50,15 @@ describe('a slab with 60 ft of cracks and 4 spalls', () => {
     expect(flake.said('your_cracks')).toBe('Filled, not seen.');
     expect(solid.said('your_cracks')).toBe('Filled and skimmed; you may still see them.');
     for (const floor of [flake, solid])
-      expect(floor.said('crack_allowance')).toContain(`$${floor.number('crack_foot_price')}/ft`);
+      expect(floor.said('crack_allowance')).toContain(`$${floor.number('crack_foot_price')} a foot`);
+    // Why a foot is $9 here and $15 there stands beside it.
+    expect([flake.number('crack_foot_price'), solid.number('crack_foot_price')]).toEqual([9, 15]);
+    expect(flake.said('cracks_shaved')).toBe('Each is filled and ground flush, and not seen under the flake.');
+    expect(flake.said('cracks_skimmed')).toBeUndefined();
+    expect(solid.said('cracks_skimmed')).toBe(
+      'Each is filled, skimmed and ground again, more work than under full flake, and may still be seen under one colour.',
+    );
+    expect(solid.said('cracks_shaved')).toBeUndefined();
     expect(flake.said('spot_repair')).not.toBe(solid.said('spot_repair'));
   });
 
@@ -67,6 +75,8 @@ describe('solid colour without its wear coat', () => {
     expect(solid.said('utility_grade')).toBeUndefined();
     const utility = priced('solid-colour', { set: { ...cracked.set, cars_park: 0 } });
     expect(utility.said('utility_grade')).toContain('Utility grade');
-    expect(utility.said('utility_term')).toContain('utility floor');
+    expect(utility.said('utility_term_no_cars')).toBe('No clear wear coat: a utility floor.');
+    expect(utility.said('wet_grip_utility')).toContain('Smooth');
+    expect(utility.said('wet_grip')).toBeUndefined();
   });
 });

@@ -18,7 +18,7 @@ function thereAndBack(open: OpenQuote, layer: 'floor' | 'system'): string[] {
     const [stood, before] = [standingAnswer(ask, resultsOf(open)), lineValue(resultsOf(open), 'list_price')];
     expect(stood, ask.id).toBeDefined();
     for (const answer of [1 - (stood ?? 0), stood ?? 0]) {
-      const edit = answerEdit(ask, answer, sheet);
+      const edit = answerEdit(ask, answer, sheet, resultsOf(open));
       if (edit === undefined) throw new Error(`${ask.id} has no answer ${answer}`);
       const done = open.session.dispatch(edit);
       expect(done.kind === 'refused' ? done.reason : done.kind, ask.id).not.toContain(' ');

@@ -58,7 +58,7 @@ describe('a thirteenth system', () => {
   });
 
   it('is priced from its folder alone by the command line', () => {
-    const result = priceCommand(['--system', path, '--set', 'finance_share=0', '--json']);
+    const result = priceCommand(['--system', path, '--set', 'finance_share=0', '--json'], '2026-03-09');
     if (result.kind === 'faults') throw new Error(result.faults.join('\n'));
     const { lines, tables } = JSON.parse(result.text)[id];
     for (const [line, amount] of Object.entries(byHand)) expect(lines[line].value, line).toBeCloseTo(amount, 2);
@@ -89,7 +89,7 @@ describe('a thirteenth system', () => {
     const sheet = readFileSync(path, 'utf8').replace('{"use":"money"}', '{"id":"none","title":"None"}');
     const broken = join(folder, 'broken.json');
     writeFileSync(broken, sheet);
-    const result = priceCommand(['--system', broken]);
+    const result = priceCommand(['--system', broken], '2026-03-09');
     if (result.kind !== 'faults') throw new Error('It was priced without money');
     expect(result.faults.join('\n')).toContain('The system lacks the result line “price”');
   });

@@ -45,6 +45,7 @@ describe('a value with its unit', () => {
     [0.5, '1', '0.5'],
     [46090, 'date', '2026-03-09'],
     [-5, 'date', 'not a date'],
+    [0, 'date', 'no date'],
     [1e20, 'ft', '1E20 ft'],
     [1e-20, 'ft', '1E-20 ft'],
     [0, 'ft2', '0 ft²'],

@@ -1,5 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { clockHour, clockText, hours, hoursBetween, hoursText, later, sumHours } from '../../src/units/hours.ts';
+import {
+  clockHour,
+  clockText,
+  hours,
+  hoursBetween,
+  hoursText,
+  later,
+  sumHours,
+  toldWait,
+  waitText,
+} from '../../src/units/hours.ts';
 
 describe('a time of day', () => {
   it.each([
@@ -31,5 +41,33 @@ describe('lengths of time', () => {
   it('read with their unit', () => {
     expect(hoursText(hours(1))).toBe('1 h');
     expect(hoursText(hours(0.75))).toBe('0.75 h');
+  });
+});
+
+describe('a wait as a customer is told it', () => {
+  it.each([
+    [0, '0 hours'],
+    [1, 'an hour'],
+    [6, '6 hours'],
+    [6 + 1e-9, '6 hours'],
+    [6.2, '7 hours'],
+    [48, '48 hours'],
+    [48.5, '2½ days'],
+    [60, '2½ days'],
+    [60.1, '3 days'],
+    [72, '3 days'],
+    [79, '3½ days'],
+    [85, '4 days'],
+    [168, '7 days'],
+  ])('of %f h is %s', (length, words) => {
+    expect(waitText(hours(length))).toBe(words);
+  });
+
+  it('is never sooner than it is, and never half a day later', () => {
+    for (let length = 0; length < 300; length += 0.37) {
+      const told = toldWait(hours(length));
+      expect(told).toBeGreaterThanOrEqual(length);
+      expect(told - length).toBeLessThan(12);
+    }
   });
 });

@@ -73,15 +73,66 @@ export const appShellStyles = css`
     background: var(--stop-wash);
   }
 
+  @media (max-width: 52rem) {
+    /* Room for the prices that stay below. */
+    .choices {
+      padding-bottom: 8.5rem;
+    }
+  }
+
   @media (max-width: 40rem) {
     header {
-      padding: 0.5rem;
-      gap: 0.25rem 0.5rem;
+      flex-wrap: nowrap;
+      padding: 0 0.5rem;
+      gap: 0.25rem;
+    }
+
+    /* Within a quote the way to all of them is a sign; its name stays for those who listen. */
+    .back {
+      flex: none;
+      justify-content: center;
+      min-width: 2rem;
+      margin-left: -0.375rem;
+      font-size: 2rem;
+      line-height: 1;
+    }
+
+    .back::before {
+      content: '‹' / '';
+    }
+
+    .back span {
+      position: absolute;
+      clip-path: inset(50%);
     }
 
     nav {
+      gap: 0 0.625rem;
       padding: 0 0.5rem;
-      margin-bottom: 0.5rem;
+      margin-bottom: 0.25rem;
+    }
+
+    nav a {
+      min-width: 1.5rem;
+    }
+
+    /* In two lines it leaves room for every face in one row. */
+    nav .leave {
+      max-width: 5rem;
+      min-height: 2.5rem;
+      padding: 0 0.25rem;
+      font-size: var(--small);
+      line-height: 1.1;
+    }
+  }
+
+  @media (max-width: 22rem) {
+    nav {
+      gap: 0 0.375rem;
+    }
+
+    nav a {
+      font-size: 0.8125rem;
     }
   }
 `;

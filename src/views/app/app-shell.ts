@@ -75,7 +75,7 @@ export class AppShell extends LitElement {
     const session = this.route.kind === 'quote' ? this.open?.session : undefined;
     return html`
       <header>
-        <a class="home" href="#/">Spreadrate</a>
+        <a class=${session === undefined ? 'home' : 'home back'} href="#/"><span>Spreadrate</span></a>
         ${
           session === undefined
             ? nothing
@@ -114,7 +114,7 @@ export class AppShell extends LitElement {
       <span class="owner">
         ${
           this.owner
-            ? html`<button class="plain" type="button" @click=${this.onLeaveOwner}>Customer’s view</button>`
+            ? html`<button class="plain leave" type="button" @click=${this.onLeaveOwner}>Customer’s view</button>`
             : html`<hold-button label="Adjust" hint="Hold for a second: what is behind it is not for a customer’s eyes" @held=${this.onOwner}></hold-button>`
         }
       </span>

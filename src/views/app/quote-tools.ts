@@ -47,6 +47,13 @@ export class QuoteTools extends LitElement {
         font-size: var(--small);
       }
 
+      .state {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        gap: 0.25rem 0.75rem;
+      }
+
       .tools {
         display: flex;
         flex-wrap: wrap;
@@ -59,9 +66,88 @@ export class QuoteTools extends LitElement {
         font-size: var(--small);
       }
 
+      .unsaved .saved {
+        color: var(--stop);
+      }
+
       @media (max-width: 52rem) {
         .redo:disabled {
           display: none;
+        }
+      }
+
+      /* One row: the title over its state, and the way back beside them. */
+      @media (max-width: 40rem) {
+        :host {
+          display: grid;
+          grid-template-columns: minmax(0, 1fr) auto;
+          gap: 0 0.25rem;
+          min-width: 0;
+        }
+
+        .title {
+          grid-area: 1 / 1;
+          width: 100%;
+          min-width: 0;
+          min-height: 2.75rem;
+          padding: 0.125rem 0.125rem 1.25rem;
+          font-size: 1.125rem;
+          line-height: 1.3;
+        }
+
+        .state {
+          grid-area: 1 / 1;
+          align-self: end;
+          flex-wrap: nowrap;
+          gap: 0 0.5rem;
+          padding: 0 0.125rem 0.125rem;
+          line-height: 1.2;
+          pointer-events: none;
+        }
+
+        .demo,
+        .saved {
+          flex: none;
+          font-size: 0.8125rem;
+        }
+
+        .more {
+          position: absolute;
+          clip-path: inset(50%);
+        }
+
+        /* A reason is read whole, though it takes a row more. */
+        .unsaved {
+          grid-area: 2 / 1 / auto / -1;
+          flex-wrap: wrap;
+          padding-bottom: 0.25rem;
+        }
+
+        .unsaved .saved {
+          flex: 1 1 10rem;
+        }
+
+        .tools {
+          grid-area: 1 / 2;
+          flex-wrap: nowrap;
+          gap: 0.25rem;
+        }
+
+        button.plain {
+          display: grid;
+          align-content: center;
+          max-width: 5.25rem;
+          min-height: 2.5rem;
+          padding: 0 0.5rem;
+          line-height: 1.15;
+          text-align: left;
+        }
+
+        .what {
+          overflow: hidden;
+          font-size: 0.8125rem;
+          text-overflow: ellipsis;
+          white-space: nowrap;
         }
       }
     `,
@@ -79,13 +165,16 @@ export class QuoteTools extends LitElement {
     const { session } = this;
     if (session === undefined) return nothing;
     const results = session.results(session.quote.options[0]?.id ?? '');
-    const [undo, redo] = [session.undoable, session.redoable].map((edit) => editWords(edit, results, this.measures));
+    const undo = editWords(session.undoable, results, this.measures);
+    const redo = editWords(session.redoable, results, this.measures);
     return html`<input class="title" type="text" aria-label="Title of the quote" .value=${live(session.quote.title)} @change=${this.onRetitle} />
-      <span class="demo">${session.quote.id === 'demo' ? 'invented firm, floor and prices' : 'invented rates and prices'}</span>
-      <div class="tools">
-        <button class="plain" type="button" ?disabled=${undo === ''} @click=${() => this.step('undo')}>Undo${undo === '' ? '' : `: ${undo}`}</button>
-        <button class="plain redo" type="button" ?disabled=${redo === ''} @click=${() => this.step('redo')}>Redo${redo === '' ? '' : `: ${redo}`}</button>
+      <div class="state ${session.saved.kind === 'not saved' ? 'unsaved' : ''}">
+        <span class="demo">invented<span class="more"> ${session.quote.id === 'demo' ? 'firm, floor and prices' : 'rates and prices'}</span></span>
         <span class="saved">${savedWords(session)}</span>
+      </div>
+      <div class="tools">
+        <button class="plain" type="button" title=${undo} ?disabled=${undo === ''} @click=${() => this.step('undo')}>${stepWords('Undo', undo)}</button>
+        <button class="plain redo" type="button" title=${redo} ?disabled=${redo === ''} @click=${() => this.step('redo')}>${stepWords('Redo', redo)}</button>
       </div>`;
   }
 
@@ -101,6 +190,11 @@ export class QuoteTools extends LitElement {
     if (title === '') this.requestUpdate();
     else this.dispatchEvent(new CustomEvent<Edit>('edit', { detail: { kind: 'retitle', title } }));
   }
+}
+
+/** `Undo: Width`; on a phone in two lines, the second as long as there is room. */
+function stepWords(verb: string, what: string): TemplateResult {
+  return what === '' ? html`${verb}` : html`<span>${verb}:</span> <span class="what">${what}</span>`;
 }
 
 function savedWords({ saved }: QuoteSession): string {

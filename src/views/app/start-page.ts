@@ -98,6 +98,10 @@ export class StartPage extends LitElement {
         }
       }
 
+      .day {
+        white-space: nowrap;
+      }
+
       .mark {
         display: inline-block;
         padding: 0 0.375rem;
@@ -146,7 +150,7 @@ export class StartPage extends LitElement {
       <a href=${writeRoute({ kind: 'quote', id, face: 'price' })}>
         <strong>${title}</strong>
         <span class="prices">${options.map(({ title: option, price, held }) => html`${option} ${price}${held ? html` <span class="mark">${notYet}</span>` : nothing}<br />`)}</span>
-        <span class="when">${demo ? html`<span class="mark">invented, to look around</span>` : nothing} ${dayOf(updatedAt)}</span>
+        <span class="when">${demo ? html`<span class="mark">invented, to look around</span>` : nothing} <span class="day">${dayOf(updatedAt)}</span></span>
       </a>
       ${
         this.doubted === id

@@ -1,7 +1,7 @@
 import type { CellValue } from '../../formula/cells.ts';
 import { cellOfLine, lineValue, type OptionResults } from '../../quote/option-results.ts';
 import { priceWalk } from '../../quote/price-walk.ts';
-import { saidTexts } from '../../quote/said-texts.ts';
+import { saidTexts, togetherByLabel } from '../../quote/said-texts.ts';
 import type { ResultLine } from '../../template/result-lines.ts';
 import type { SectionUse } from '../../template/sheet-schema.ts';
 import { formatQuantity, isMoney, isShare } from '../../units/format.ts';
@@ -69,7 +69,7 @@ const owned: readonly { readonly title: string; readonly lines: readonly ResultL
     title: 'Profit',
     lines: ['gross_profit', 'gross_margin', 'contribution', 'contribution_per_crew_day', 'profit', 'net_margin'],
   },
-  { title: 'Crew time', lines: ['crew_days', 'paid_hours', 'person_hours'] },
+  { title: 'Crew time', lines: ['visits', 'crew_days', 'paid_hours', 'person_hours'] },
   {
     title: 'Cost',
     lines: [
@@ -146,15 +146,18 @@ function heldRows(options: readonly NamedResults[], measures: Measures): Compare
   return [{ name: 'held', label: 'Not to be given yet', cells, differs: true }];
 }
 
-/** The customer's rows: a row for each line that any option says, in the order of the first that says it. */
+/**
+ * The customer's rows: a row for each label that any option says, in the order of the first that says it, so that what one
+ * option skims and another coats over stands side by side.
+ */
 function saidRows(options: readonly NamedResults[], use: SectionUse, lead: string, measures: Measures): CompareRow[] {
   const said = options.map(
-    ({ results }) => new Map(saidTexts(results, use, measures).map((text) => [text.name, text])),
+    ({ results }) => new Map(togetherByLabel(saidTexts(results, use, measures)).map((text) => [text.label, text])),
   );
-  const names = [...new Set(said.flatMap((texts) => [...texts.keys()]))];
-  return names.map((name) => {
-    const label = said.flatMap((texts) => texts.get(name)?.label ?? [])[0] ?? name;
-    const cells = said.map((texts): CompareCell => ({ text: texts.get(name)?.text ?? '–', difference: '' }));
+  const labels = [...new Set(said.flatMap((texts) => [...texts.keys()]))];
+  return labels.map((label) => {
+    const name = said.flatMap((texts) => texts.get(label)?.name ?? [])[0] ?? label;
+    const cells = said.map((texts): CompareCell => ({ text: texts.get(label)?.text ?? '–', difference: '' }));
     return {
       name,
       label: `${lead}${lead === '' ? label : label.toLowerCase()}`,

@@ -31,7 +31,7 @@ export interface BoardValue {
 }
 
 /** Every result line, in the order an owner reads: price, profit, days, hours, costs. */
-const order: readonly (ResultLine | { readonly heading: string })[] = [
+const order: readonly (ResultLine | 'work_days' | { readonly heading: string })[] = [
   'price',
   'price_per_sqft',
   'list_price',
@@ -46,6 +46,7 @@ const order: readonly (ResultLine | { readonly heading: string })[] = [
   'profit',
   'net_margin',
   { heading: 'Crew time' },
+  'work_days',
   'visits',
   'crew_days',
   'paid_hours',

@@ -1,8 +1,10 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import type { ToldCheck } from '../../quote/told-checks.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { send } from '../parts/sheet-events.ts';
+import './stop-pass.ts';
 
 const words = { stop: 'Stop', caution: 'Caution', note: 'Note' } as const;
 const shapes = { stop: '■', caution: '▲', note: '●' } as const;
@@ -11,7 +13,7 @@ const shapes = { stop: '■', caution: '▲', note: '●' } as const;
  * Checks of an option that do not hold: each a sentence with a word and a shape for how grave it is. Stops and cautions
  * stay in the open; notes fold under a heading that says how many there are.
  *
- * @fires why-asked
+ * @fires why-asked, stop-decided
  */
 @customElement('check-list')
 export class CheckList extends LitElement {
@@ -47,6 +49,10 @@ export class CheckList extends LitElement {
 
       .word {
         font-weight: 600;
+      }
+
+      .passed {
+        border-color: var(--stop);
       }
 
       .stop .word {
@@ -89,12 +95,15 @@ export class CheckList extends LitElement {
 
   private list(checks: readonly ToldCheck[]): TemplateResult {
     return html`<ul>
-      ${checks.map(
-        (check) => html`<li class=${check.severity}>
+      ${repeat(
+        checks,
+        ({ name }) => name,
+        (check) => html`<li class=${check.passed === undefined ? check.severity : 'passed'}>
           <button type="button" @click=${() => send(this, 'why-asked', { cell: check.cell, option: this.option })}>
-            <span class="word"><span aria-hidden="true">${shapes[check.severity]}</span> ${words[check.severity]}</span>
+            <span class="word"><span aria-hidden="true">${shapes[check.severity]}</span> ${check.passed === undefined ? words[check.severity] : 'Stop, passed'}</span>
             ${check.says}
           </button>
+          ${check.severity === 'stop' ? html`<stop-pass .check=${check} option=${this.option}></stop-pass>` : nothing}
         </li>`,
       )}
     </ul>`;

@@ -61,7 +61,8 @@ export function editOf(
 }
 
 function enteredParts(detail: EntryDetail, { priceList }: EditPlace): { value: StoredValue; product?: ProductRow } {
-  const { value, typed, instead } = detail;
+  const { value, typed, written, instead } = detail;
+  if (written === true && typeof value === 'string') return { value: { written: value } };
   if (instead === true && typeof value === 'number') return { value: { instead: value } };
   const product = typeof value === 'string' ? priceList.get(value) : undefined;
   return { value: typed === undefined ? value : { value, typed }, ...(product && { product }) };

@@ -3,15 +3,15 @@ import { css } from 'lit';
 export const costingFaceStyles = css`
   :host {
     display: block;
-    padding: 0 1rem 6rem;
+    padding: 0 1rem 2rem;
     max-width: 108rem;
     margin: 0 auto;
   }
 
   .body {
     display: grid;
-    grid-template-columns: 11rem minmax(0, 1fr) 27rem;
-    gap: 1.25rem;
+    grid-template-columns: 10rem minmax(0, 1fr) 25rem;
+    gap: 1rem;
     align-items: start;
   }
 
@@ -143,7 +143,7 @@ export const costingFaceStyles = css`
 
   @media (max-width: 40rem) {
     :host {
-      padding: 0 0.5rem 6rem;
+      padding: 0 0.5rem 2rem;
     }
 
     .sheet,

@@ -15,6 +15,7 @@ import { namedResults } from '../parts/named-results.ts';
 import { SessionNews } from '../parts/session-news.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import type { SheetEvents } from '../parts/sheet-events.ts';
+import { decisionEdit } from '../parts/stop-decision.ts';
 import { areasTable, measuredFloor } from '../plan/measured-floor.ts';
 import './check-list.ts';
 import { editOf, type SheetEventType, sheetEventTypes } from './costing-edits.ts';
@@ -60,6 +61,7 @@ export class CostingFace extends LitElement {
     super();
     new SessionNews(this, 'numbers', (changes) => this.kept.changed(changes));
     this.addEventListener('why-asked', this.onWhy);
+    this.addEventListener('stop-decided', this.onStopDecided);
     for (const type of sheetEventTypes) this.addEventListener(type, this.onSheetEvent);
   }
 
@@ -120,6 +122,11 @@ export class CostingFace extends LitElement {
     this.earlier = this.resultsNow(session);
     const done = session.dispatch(detail);
     this.refusals = done.kind === 'refused' ? new Map([['plan', done.reason]]) : noRefusals;
+  };
+
+  private readonly onStopDecided = ({ detail }: SheetEvents['stop-decided']): void => {
+    const edit = this.session && decisionEdit(this.session, detail);
+    if (edit !== undefined) this.session?.dispatch(edit);
   };
 
   /** The option whose sheet is in view, or the first: all share shop and floor. */

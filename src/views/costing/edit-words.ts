@@ -27,6 +27,8 @@ export function editWords(edit: Edit | undefined, results: OptionResults | undef
       return 'an option';
     case 'several':
       return edit.words;
+    case 'passStop':
+      return 'going ahead past a stop';
     case 'retitle':
       return 'the title';
     default:

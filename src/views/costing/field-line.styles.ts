@@ -20,7 +20,7 @@ export const fieldLineStyles = css`
     min-height: 1.75rem;
   }
 
-  .name:hover,
+  button.name:hover,
   .number:hover {
     color: var(--resin);
   }

@@ -2,6 +2,7 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import '../parts/number-field.ts';
+import '../parts/words-field.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { send } from '../parts/sheet-events.ts';
 import type { EntryDetail } from '../parts/typed-entry.ts';
@@ -34,14 +35,11 @@ export class FieldLine extends LitElement {
     const { field } = this;
     if (field === undefined) return nothing;
     return html`<div class="line ${field.kind === 'yesNo' ? 'yes-no' : ''}">
-      <button class="name" type="button" aria-label="Why: ${this.name(field)}" @click=${() => this.ask(field)}>
-        ${field.label}
-      </button>
-      ${this.isTypingOver ? this.typingOver(field) : this.control(field)} ${field.kind === 'text' ? nothing : this.origin(field)}
+      ${this.caption(field)} ${this.isTypingOver ? this.typingOver(field) : this.control(field)} ${field.kind === 'text' ? nothing : this.origin(field)}
       ${
-        this.refusal === '' || field.kind === 'number' || this.isTypingOver
+        this.refusal === '' || field.kind === 'number' || field.kind === 'words' || this.isTypingOver
           ? nothing
-          : html`<p class="error" role="alert">${this.refusal}</p>`
+          : html`<p class="error" role="alert" id="refused">${this.refusal} ${inForce(field)}</p>`
       }
     </div>`;
   }
@@ -55,26 +53,42 @@ export class FieldLine extends LitElement {
   /** Brings focus to its control, as soon as that is there. */
   override focus(): void {
     this.pullsFocus = !this.hasUpdated;
-    this.renderRoot?.querySelector<HTMLElement>('number-field, select, input, .number')?.focus();
+    this.renderRoot?.querySelector<HTMLElement>('number-field, words-field, select, input, .number')?.focus();
   }
 
   private name(field: FieldView): string {
     return this.label === '' ? field.label : this.label;
   }
 
+  /** What has no cell has no why either. */
+  private caption(field: FieldView): TemplateResult {
+    if (field.cell === undefined) return html`<span class="name">${field.label}</span>`;
+    return html`<button class="name" type="button" aria-label="Why: ${this.name(field)}" @click=${() => this.ask(field)}>
+      ${field.label}
+    </button>`;
+  }
+
   private control(field: FieldView): TemplateResult {
     switch (field.kind) {
       case 'text':
         return html`<span class="words">${field.shown}</span>`;
+      case 'words':
+        return html`<words-field
+          label=${this.name(field)}
+          text=${field.typed}
+          refusal=${this.refusal}
+          @entered=${(event: CustomEvent<EntryDetail>) => this.enter(event.detail)}
+        ></words-field>`;
       case 'result':
         return this.result(field);
       case 'choice':
         return html`<select
           class=${field.standing === 'unchecked' ? 'unchecked' : ''}
           aria-label=${this.name(field)}
+          aria-describedby="refused"
           @change=${(event: Event) => event.target instanceof HTMLSelectElement && this.enter({ value: event.target.value })}
         >
-          ${field.options.map(({ code, label }) => html`<option value=${code} ?selected=${code === field.chosen}>${label}</option>`)}
+          ${field.options.map(({ code, label }) => html`<option value=${code} .selected=${live(code === field.chosen)}>${label}</option>`)}
         </select>`;
       case 'yesNo':
         return html`<label class="result"
@@ -129,7 +143,7 @@ export class FieldLine extends LitElement {
   }
 
   private origin(field: FieldView): TemplateResult {
-    const standing = field.standing === 'unchecked' ? 'not checked yet' : '';
+    const standing = field.standing === 'unchecked' ? uncheckedWords(field) : '';
     const words = [field.source, field.range, standing].filter((text) => text !== '').join(' · ');
     // What the formula gives stands crossed out beside a result, and needs no saying again.
     const wordsOfStanding = field.kind === 'result' ? 'typed over the formula' : standingWords(field);
@@ -187,13 +201,23 @@ export class FieldLine extends LitElement {
 
   private enter(detail: EntryDetail): void {
     this.dispatchEvent(new CustomEvent<EntryDetail>('entered', { detail }));
-    // Refused, the same field stands; what was ticked is to show it again.
+    // Refused, the same field stands; what was ticked or chosen is to show it again.
     this.requestUpdate();
   }
 
   private ask({ cell }: FieldView): void {
     if (cell !== undefined) send(this, 'why-asked', { cell });
   }
+}
+
+/** The field says itself that nothing is written in it. */
+function uncheckedWords({ kind, shown }: FieldView): string {
+  return kind === 'words' && shown === '' ? '' : 'not checked yet';
+}
+
+/** A refused choice is gone from its control, so the sentence says what stands there. */
+function inForce({ kind, shown }: FieldView): string {
+  return kind === 'choice' && shown !== '' ? `${shown} still counts.` : '';
 }
 
 declare global {

@@ -12,10 +12,10 @@ import { one, type Unit } from '../../units/unit.ts';
 
 /** One value of a sheet as a screen shows it, of a line or of a table's cell. */
 export interface FieldView {
-  readonly kind: 'number' | 'yesNo' | 'choice' | 'text' | 'result';
+  readonly kind: 'number' | 'yesNo' | 'choice' | 'words' | 'text' | 'result';
   readonly name: string;
   readonly label: string;
-  /** Index of its cell in the option's plan; undefined for free text. */
+  /** Index of its cell in the option's plan; undefined for free text and for words. */
   readonly cell: number | undefined;
   /** The unit of the value; it is shown and typed in `measures`. */
   readonly unit: Unit;
@@ -102,7 +102,7 @@ export function fieldView(parts: FieldParts): FieldView {
 }
 
 function kindOf({ definition, ownFormula, stored }: FieldParts): FieldView['kind'] {
-  if (definition.kind === 'text') return 'text';
+  if (definition.kind === 'text' || definition.kind === 'words') return definition.kind;
   if (definition.kind === 'formula' || definition.kind === 'check' || definition.kind === 'key') return 'result';
   if (ownFormula && stored === undefined) return 'result';
   if (definition.kind === 'choice' || definition.kind === 'product') return 'choice';

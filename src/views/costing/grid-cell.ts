@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { ifDefined } from 'lit/directives/if-defined.js';
 import { live } from 'lit/directives/live.js';
+import { notSaid } from '../../template/written-text.ts';
 import type { FieldView } from './field-view.ts';
 import { actionWords, type RowAction, rowActions } from './row-actions.ts';
 import { mayGoBack, standingWords } from './standing-words.ts';
@@ -79,7 +80,7 @@ function descriptionOf({ isCurrent, unread, faultId }: CellState): string | unde
 }
 
 function isWords({ kind, chosen }: FieldView): boolean {
-  return kind === 'choice' || chosen !== '';
+  return kind === 'choice' || kind === 'words' || chosen !== '';
 }
 
 function content(cell: CellState, on: CellHandlers): TemplateResult {
@@ -98,6 +99,7 @@ function valueClass({ field, unread }: CellState): string {
 
 function shown({ field, unread }: CellState): TemplateResult {
   if (unread !== undefined) return html`${unread.text}`;
+  if (field.kind === 'words' && field.shown === '') return html`<span class="unit">${notSaid}</span>`;
   const unit = field.suffix === '' ? nothing : html`<span class="unit">${field.suffix}</span>`;
   const gave =
     field.standing !== 'departed' || field.worked === ''
@@ -139,7 +141,7 @@ function editorOf({ field, label, unread, faultId }: CellState, draft: string, o
   return html`<input
     class="editor"
     type="text"
-    inputmode=${field.unit.text === 'date' ? 'numeric' : 'decimal'}
+    inputmode=${inputModeOf(field)}
     autocomplete="off"
     spellcheck="false"
     aria-label=${label}
@@ -149,6 +151,11 @@ function editorOf({ field, label, unread, faultId }: CellState, draft: string, o
     @input=${(event: Event) => event.target instanceof HTMLInputElement && on.draftChanged(event.target.value)}
     @blur=${() => on.left()}
   />`;
+}
+
+function inputModeOf({ kind, unit }: FieldView): 'text' | 'numeric' | 'decimal' {
+  if (kind === 'words') return 'text';
+  return unit.text === 'date' ? 'numeric' : 'decimal';
 }
 
 const actionSigns = { 'row-up': '↑', 'row-down': '↓', 'row-away': '✕' } as const;

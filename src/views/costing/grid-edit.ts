@@ -1,4 +1,4 @@
-import { type EntryDetail, readEntry } from '../parts/typed-entry.ts';
+import { type EntryDetail, readEntry, readWords } from '../parts/typed-entry.ts';
 import type { FieldView } from './field-view.ts';
 import type { UnreadText } from './grid-cell.ts';
 import type { GridPlace, PressedKey } from './grid-keys.ts';
@@ -32,9 +32,14 @@ export function placeKey({ row, column }: GridPlace): string {
   return `${row}.${column}`;
 }
 
+/** Whether it is typed: a number, or words. */
+function isTyped(kind: FieldView['kind']): boolean {
+  return kind === 'number' || kind === 'words';
+}
+
 /** Whether a cell takes an entry: one that is typed, chosen or ticked. */
 export function isEntry({ kind }: FieldView): boolean {
-  return kind === 'number' || kind === 'choice' || kind === 'yesNo';
+  return kind === 'yesNo' || isTyped(kind) || kind === 'choice';
 }
 
 export function actionAfterKey(pressed: PressedKey, field: FieldView): CellAction | undefined {
@@ -44,13 +49,13 @@ export function actionAfterKey(pressed: PressedKey, field: FieldView): CellActio
     case 'Enter':
       return actionOfEnter(field);
     case 'F2':
-      return field.kind === 'number' || field.kind === 'choice' || mayRetype(field) ? { kind: 'edit' } : undefined;
+      return isTyped(field.kind) || field.kind === 'choice' || mayRetype(field) ? { kind: 'edit' } : undefined;
     case 'Delete':
       return { kind: 'go back' };
     case 'Escape':
       return { kind: 'drop' };
     case 'Backspace':
-      return field.kind === 'number' ? { kind: 'type', text: '' } : undefined;
+      return isTyped(field.kind) ? { kind: 'type', text: '' } : undefined;
     case ' ':
       return field.kind === 'yesNo' ? undefined : { kind: 'stay' };
     default:
@@ -64,7 +69,7 @@ function actionOfEnter(field: FieldView): CellAction {
 }
 
 function actionOfCharacter(text: string, field: FieldView): CellAction | undefined {
-  if (field.kind === 'number') return { kind: 'type', text };
+  if (isTyped(field.kind)) return { kind: 'type', text };
   return field.kind === 'choice' ? { kind: 'edit' } : undefined;
 }
 
@@ -82,7 +87,7 @@ export function draftOf(field: FieldView, unread: UnreadText | undefined): strin
 export function commitOf({ draft }: CellEdit, field: FieldView, unread: UnreadText | undefined): Commit {
   if (draft === draftOf(field, unread)) return { kind: 'unchanged' };
   if (field.kind === 'choice') return { kind: 'entered', detail: { value: draft } };
-  const read = readEntry(draft, field.unit, field.measures);
+  const read = field.kind === 'words' ? readWords(draft) : readEntry(draft, field.unit, field.measures);
   if (read.kind === 'fault') return { kind: 'fault', unread: { text: draft, reason: read.reason } };
   return {
     kind: 'entered',
@@ -92,7 +97,7 @@ export function commitOf({ draft }: CellEdit, field: FieldView, unread: UnreadTe
 
 /** How the text of an edit is understood, where it may be read in two ways. */
 export function echoOf(edit: CellEdit | undefined, field: FieldView): string {
-  if (edit === undefined || field.kind === 'choice') return '';
+  if (edit === undefined || field.kind === 'choice' || field.kind === 'words') return '';
   const read = readEntry(edit.draft, field.unit, field.measures);
   return read.kind === 'entry' ? read.echo : '';
 }

@@ -56,7 +56,8 @@ export class GridEditor {
         return false;
       case 'entered':
         this.note(key, undefined);
-        this.offered = { key, text: edit.draft };
+        // A refused choice goes back to the one in force: its code is no text that somebody typed.
+        this.offered = field.kind === 'choice' ? undefined : { key, text: edit.draft };
         this.entered(edit.place, commit.detail);
         return true;
       default:

@@ -25,8 +25,19 @@ export function gridFaults(
   );
   const refused = [...refusals]
     .filter(([key]) => key.startsWith(`${table.name}.`) && !unread.has(key.slice(table.name.length + 1)))
-    .map(([, reason]) => html`<p class="error" role="alert">${reason}</p>`);
+    .map(([key, reason]) => refusal(table, key, reason));
   return [...own, ...refused];
+}
+
+/** What was refused of a table as a whole or at a cell that shows the value in force, by `table.row.column`. */
+function refusal(table: TableView, key: string, reason: string): TemplateResult {
+  const [, row = '', column = ''] = key.split('.');
+  const place = { row, column };
+  const field = fieldAt(table, place);
+  const label = table.rows.find(({ id }) => id === row)?.label ?? '';
+  return field?.kind === 'choice'
+    ? fault(table, place, `${label}, ${field.label}: ${reason}`)
+    : html`<p class="error" role="alert">${reason}</p>`;
 }
 
 function fault(table: TableView, place: GridPlace, words: string): TemplateResult {

@@ -4,10 +4,18 @@ import type { PlacedColumn } from './grid-header.ts';
 import type { GridPlace, GridShape } from './grid-keys.ts';
 import { rowActions } from './row-actions.ts';
 import type { TableView } from './sheet-view.ts';
+import { mayGoBack } from './standing-words.ts';
 
-/** The columns that are shown: those of detail only when every column is asked for. */
+/** The columns that are shown: those of detail when every column is asked for, or where something in them was changed. */
 export function shownColumns(table: TableView, everyColumn: boolean): readonly PlacedColumn[] {
-  return table.columns.flatMap((column, at) => (column.detail && !everyColumn ? [] : [{ column, position: at + 1 }]));
+  return table.columns.flatMap((column, at) => {
+    const isFolded = column.detail && !everyColumn && !table.rows.some(({ fields }) => isChanged(fields[at]));
+    return isFolded ? [] : [{ column, position: at + 1 }];
+  });
+}
+
+function isChanged(field: FieldView | undefined): boolean {
+  return field !== undefined && mayGoBack(field);
 }
 
 /** Every place of a table's grid; the actions of its rows are places too. */

@@ -52,7 +52,7 @@ export class KeptCosting {
     const known = this.told.get(id);
     if (known?.measures === measures) return known.list;
     const open = openChecks(results, measures);
-    const from = open.flatMap(({ cell, verdict, says }) => [cell, verdict, says]);
+    const from = open.flatMap(({ cell, verdict, says, passed, lapsed }) => [cell, verdict, says, passed, lapsed]);
     const list = this.lists.view(id, from, () => open);
     this.told.set(id, { measures, list });
     return list;

@@ -32,7 +32,7 @@ export const sheetGridStyles = css`
   td {
     position: relative;
     height: 2.25rem;
-    padding: 0.125rem 0.5rem;
+    padding: 0.125rem 0.3125rem;
     border-bottom: 1px solid var(--hairline);
     white-space: nowrap;
     text-align: right;
@@ -54,7 +54,7 @@ export const sheetGridStyles = css`
     color: var(--ink-light);
     vertical-align: bottom;
     white-space: normal;
-    min-width: 4.5rem;
+    min-width: 3.5rem;
   }
 
   .group {
@@ -69,7 +69,7 @@ export const sheetGridStyles = css`
     z-index: 1;
     background: var(--paper);
     text-align: left;
-    min-width: 8rem;
+    min-width: 6.5rem;
     max-width: 12rem;
     white-space: normal;
   }
@@ -80,6 +80,14 @@ export const sheetGridStyles = css`
 
   .words {
     text-align: left;
+  }
+
+  /* Words go over two lines sooner than they push a number out of sight. */
+  tbody .words {
+    min-width: 6rem;
+    max-width: 8.5rem;
+    line-height: 1.2;
+    white-space: normal;
   }
 
   tbody th,
@@ -102,7 +110,7 @@ export const sheetGridStyles = css`
   /* An entry stands on a ruled line, dotted while nobody has looked at it; a result has none. */
   .entry .value {
     display: inline-block;
-    min-width: 3.5rem;
+    min-width: 3rem;
     border-bottom: 1px solid var(--rule);
   }
 
@@ -146,9 +154,10 @@ export const sheetGridStyles = css`
     outline-offset: -2px;
   }
 
+  /* Wider than a narrow cell it grows to the left, so that a number stays where it stood. */
   .editor {
     position: absolute;
-    inset: 1px;
+    inset: 1px 1px 1px auto;
     z-index: 2;
     width: calc(100% - 2px);
     min-width: 5rem;
@@ -162,6 +171,7 @@ export const sheetGridStyles = css`
   }
 
   select.editor {
+    inset: 1px auto 1px 1px;
     text-align: left;
   }
 
@@ -193,7 +203,7 @@ export const sheetGridStyles = css`
 
   /* Room for three lines of a long label. */
   thead .long {
-    min-width: 7rem;
+    min-width: 6rem;
   }
 
   thead .actions-head {

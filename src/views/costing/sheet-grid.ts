@@ -7,7 +7,7 @@ import type { EntryDetail } from '../parts/typed-entry.ts';
 import { cellNote } from './cell-note.ts';
 import type { FieldView } from './field-view.ts';
 import type { CellHandlers } from './grid-cell.ts';
-import { actionAfterKey, type CellAction, draftOf, echoOf } from './grid-edit.ts';
+import { actionAfterKey, type CellAction, draftOf, echoOf, isEntry } from './grid-edit.ts';
 import { GridEditor } from './grid-editor.ts';
 import { gridFaults } from './grid-faults.ts';
 import { type FocusPull, focusCell, isControl } from './grid-focus.ts';
@@ -138,7 +138,7 @@ export class SheetGrid extends LitElement {
       const editor = this.shadowRoot?.activeElement;
       if (editor instanceof HTMLInputElement) insertAtCaret(editor, text);
     };
-    const isTyping = this.editor.edit !== undefined && field.kind !== 'choice';
+    const isTyping = this.editor.edit !== undefined && field.kind !== 'choice' && field.kind !== 'words';
     return html`${cellNote(field, `${row.label}, ${field.label}`, echoOf(this.editor.edit, field), {
       back: () => this.goBack(place, field),
       typeOver: () => this.start(place, field),
@@ -158,12 +158,13 @@ export class SheetGrid extends LitElement {
     if (!isWithin) this.isActive = false;
   };
 
+  /** The first click edits with all of the text selected; the next is in the field, which puts its caret there. */
   private readonly onClick = ({ target }: MouseEvent): void => {
     const place = placeOf(target);
     const field = fieldAt(this.table, place);
     if (place === undefined || field === undefined || isControl(target)) return;
     this.place = place;
-    if (field.kind === 'number' || field.kind === 'choice') this.start(place, field);
+    if (isEntry(field) && field.kind !== 'yesNo') this.start(place, field);
     else this.ask(field);
   };
 

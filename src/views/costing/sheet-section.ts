@@ -41,6 +41,7 @@ export class SheetSection extends LitElement {
     return html`
       <h3 id="title" tabindex="-1">${section.title}</h3>
       ${section.note === '' ? nothing : html`<p class="note">${section.note}</p>`}
+      ${isEmpty(section) ? html`<p class="light">Nothing of this is on the job.</p>` : nothing}
       ${repeat(
         section.tables,
         (table) => table.name,
@@ -64,6 +65,11 @@ export class SheetSection extends LitElement {
       @went-back=${() => send(this, 'line-reset', { line })}
     ></field-line>`;
   }
+}
+
+/** Its texts are told only while they hold. */
+function isEmpty({ lines, tables }: SectionView): boolean {
+  return lines.length === 0 && tables.length === 0;
 }
 
 declare global {

@@ -2,7 +2,7 @@ import type { CellPlace, CellValue } from '../../formula/cells.ts';
 import type { Checked } from '../../formula/checked-tree.ts';
 import type { PartEvaluator } from '../../formula/evaluate-part.ts';
 import { unitOf } from '../../formula/value-type.ts';
-import { evaluatorOf, type OptionResults } from '../../quote/option-results.ts';
+import { evaluatorOf, type OptionResults, writtenLine } from '../../quote/option-results.ts';
 import {
   entriesAt,
   layerOf,
@@ -15,14 +15,16 @@ import { filledLine } from '../../quote/said-texts.ts';
 import { FormulaReader } from '../../template/compile-formula.ts';
 import { type CompiledColumn, type CompiledTable, caseOf } from '../../template/compiled-stack.ts';
 import type { ComposedSection } from '../../template/composed-sheet.ts';
-import type { ColumnFile, RowCell, RowFile } from '../../template/line-schema.ts';
+import type { ColumnFile, LineFile, RowCell, RowFile } from '../../template/line-schema.ts';
 import { ownValue } from '../../template/own-value.ts';
 import type { OptionRow } from '../../template/plan.ts';
+import { writtenIn } from '../../template/written-words.ts';
 import type { Measures } from '../../units/measures.ts';
 import { labelIn } from '../../units/said-units.ts';
 import { serialDay } from '../../units/serial-day.ts';
 import { type FieldOption, type FieldParts, type FieldView, fieldView } from './field-view.ts';
 import { KeptViews } from './kept-views.ts';
+import { tellingColumns } from './telling-columns.ts';
 
 /** A sheet as a screen shows it. */
 export interface SheetView {
@@ -64,24 +66,6 @@ export interface RowView {
   readonly fields: readonly FieldView[];
 }
 
-/**
- * What a row's card tells first wherever its table has these columns: what is needed, bought and paid. Tables without
- * three of them are filled up with the last numbers they work out, then with the first that are entered.
- */
-const tellingFirst: readonly string[] = [
-  'need',
-  'packs',
-  'cost',
-  'coverage',
-  'gallons',
-  'pounds',
-  'pieces',
-  'task_hours',
-  'site_hours',
-  'paid',
-];
-const mostTelling = 3;
-
 export type ProductNames = ReadonlyMap<string, FieldOption & { readonly kind: string }>;
 
 /** What was made of a sheet before, to be given again where nothing of it changed. */
@@ -110,6 +94,8 @@ export function sheetView(
   const maker = new SheetViewMaker(quote, place, results, products, kept, measures);
   return { title: sheet?.title ?? '', sections: (sheet?.sections ?? []).map((section) => maker.section(section)) };
 }
+
+type ShownInstead = Partial<Pick<FieldView, 'shown' | 'kind' | 'typed'>>;
 
 /** Of a cell that the plan does not have. */
 const noType = { kind: 'truth' } as const;
@@ -156,15 +142,26 @@ class SheetViewMaker {
     const isConditional = definition.kind === 'text' && line.tree !== undefined;
     if (isConditional && this.evaluate(line.tree, { kind: 'line', name }) !== true) return undefined;
     const cell = this.results.option.plan.lines.get(name);
-    const standard = 'value' in definition ? plain(definition.value) : undefined;
+    const standard =
+      definition.kind === 'words' ? definition.words : plain('value' in definition ? definition.value : undefined);
     const stored = this.lines[name];
     const worked =
       definition.kind === 'formula' && stored !== undefined
         ? this.evaluate(line.tree, { kind: 'line', name })
         : undefined;
-    const instead =
-      definition.kind === 'text' ? { shown: filledLine(this.results, name, this.evaluator, this.measures) } : {};
-    return this.field(name, { definition, type, cell, stored, standard, ownFormula: false, worked }, instead);
+    return this.field(
+      name,
+      { definition, type, cell, stored, standard, ownFormula: false, worked },
+      this.told(definition),
+    );
+  }
+
+  /** Of what has no cell: a text with its holes filled, or what a person wrote. */
+  private told({ kind, name }: LineFile): ShownInstead {
+    if (kind === 'text') return { shown: filledLine(this.results, name, this.evaluator, this.measures) };
+    if (kind !== 'words') return {};
+    const words = writtenLine(this.results, name);
+    return { shown: words, typed: words };
   }
 
   private table(name: string): TableView | undefined {
@@ -192,7 +189,11 @@ class SheetViewMaker {
         label: labelIn(definition.label, unitOf([...cases.values()][0]?.type ?? noType), this.measures),
         group: definition.group ?? '',
         detail: details[at] ?? false,
-        words: definition.kind === 'choice' || definition.kind === 'product' || definition.kind === 'key',
+        words:
+          definition.kind === 'choice' ||
+          definition.kind === 'product' ||
+          definition.kind === 'key' ||
+          definition.kind === 'words',
       })),
       rows,
       telling: tellingColumns(columns),
@@ -218,10 +219,12 @@ class SheetViewMaker {
     const type = (cell === undefined ? undefined : this.results.option.plan.cells[cell]?.type) ?? noType;
     const stored = this.tables[table.definition.name]?.cells?.[row.id]?.[definition.name];
     const ownFormula = typeof own === 'object';
-    const standard = ownFormula ? undefined : plain(own ?? ('default' in definition ? definition.default : undefined));
+    const standard = ownFormula ? undefined : standardCell(definition, own);
     const worked = stored === undefined ? undefined : this.workedAt(table, column, row, at, own);
     const isName = definition.kind === 'key' || definition.name === table.key;
-    const instead = isName ? ({ shown: row.label, kind: 'result' } as const) : {};
+    const words = writtenIn(this.results.option.written, table.definition.name, definition.name, at);
+    const unnamed = words === undefined ? {} : { shown: words, typed: words };
+    const instead = isName ? ({ shown: row.label, kind: 'result' } as const) : unnamed;
     const name = `${table.definition.name}.${row.id}.${definition.name}`;
     return this.field(name, { definition, type, cell, stored, standard, ownFormula, worked }, instead);
   }
@@ -263,30 +266,22 @@ class SheetViewMaker {
   private field(
     name: string,
     parts: Omit<FieldParts, 'value' | 'productNames' | 'measures'>,
-    instead: Partial<Pick<FieldView, 'shown' | 'kind'>>,
+    instead: ShownInstead,
   ): FieldView {
     const { definition, type, cell, stored, standard, ownFormula, worked } = parts;
     const { products: productNames, measures } = this;
     const value = cell === undefined ? undefined : this.results.read(cell);
     const from = [definition, type, cell, value, stored, standard, ownFormula, worked, productNames, measures];
-    return this.kept.fields.view(name, [...from, instead.shown, instead.kind], () => ({
+    return this.kept.fields.view(name, [...from, instead.shown, instead.kind, instead.typed], () => ({
       ...fieldView({ ...parts, value, productNames, measures }),
       ...instead,
     }));
   }
 }
 
-function tellingColumns(columns: readonly CompiledColumn[]): readonly string[] {
-  const shown = columns.map(({ definition }) => definition).filter((definition) => definition.detail !== true);
-  const worked = shown.flatMap((column) => (column.kind === 'formula' && column.code !== true ? [column.name] : []));
-  const entered = shown.flatMap((column) => (column.kind === 'entry' && column.yesNo !== true ? [column.name] : []));
-  const ranked = [
-    ...tellingFirst.filter((name) => worked.includes(name) || entered.includes(name)),
-    ...worked.toReversed(),
-    ...entered,
-  ];
-  const chosen = [...new Set(ranked)].slice(0, mostTelling);
-  return shown.flatMap(({ name }) => (chosen.includes(name) ? [name] : []));
+function standardCell(definition: ColumnFile, own: Exclude<RowCell, object> | undefined): number | string | undefined {
+  if (definition.kind === 'words') return own ?? definition.words;
+  return plain(own ?? ('default' in definition ? definition.default : undefined));
 }
 
 function plain(value: number | string | undefined): number | string | undefined {

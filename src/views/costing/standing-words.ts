@@ -1,19 +1,27 @@
+import { notSaid } from '../../template/written-text.ts';
 import type { FieldView } from './field-view.ts';
 
 /** How a value stands beside our standard: “changed from our 5 %”, “typed over the formula”. */
 export function standingWords(field: FieldView): string {
   switch (field.standing) {
     case 'changed':
+      if (isNewWords(field)) return 'written here';
       return field.standard === '' ? 'changed' : `changed from our ${field.standard}`;
     case 'departed':
       return field.worked === '' ? 'typed over the formula' : `typed over the formula, which gives ${field.worked}`;
     case 'unchecked':
+      if (field.kind === 'words' && field.shown === '') return notSaid;
       return 'our standard, not checked yet';
     case 'worked out':
       return 'worked out';
     default:
       return field.standing satisfies never;
   }
+}
+
+/** Words where our standard has none. */
+function isNewWords({ kind, standard }: FieldView): boolean {
+  return kind === 'words' && standard === '';
 }
 
 /** Whether there is a way back to what stood before. */
@@ -24,6 +32,7 @@ export function mayGoBack({ standing }: FieldView): boolean {
 /** Where the way back leads. */
 export function backWords(field: FieldView): string {
   if (field.standing === 'departed') return 'back to the formula';
+  if (isNewWords(field)) return `back to ${notSaid}`;
   return field.standard === '' ? 'back' : `back to ${field.standard}`;
 }
 

@@ -69,18 +69,6 @@ export const dayTableStyles = css`
     color: var(--ink-light);
   }
 
-  th.numbered {
-    padding-left: 1.75rem;
-    text-indent: -1.75rem;
-  }
-
-  .number {
-    display: inline-block;
-    min-width: 1.75rem;
-    color: var(--ink-light);
-    text-indent: 0;
-  }
-
   @media (max-width: 40rem) {
     section {
       padding: 0.75rem;
@@ -100,11 +88,63 @@ export const dayFaceStyles = [
       display: block;
       max-width: 90rem;
       margin: 0 auto;
-      padding: 0 1rem 6rem;
+      padding: 0 1rem 2rem;
     }
 
     .promise {
       color: var(--ink-light);
+    }
+
+    @media (max-width: 40rem) {
+      :host {
+        padding: 0 0.5rem 2rem;
+      }
+    }
+  `,
+];
+
+/** One option's picture beside its table. */
+export const optionDayStyles = [
+  dayTableStyles,
+  css`
+    :host {
+      display: block;
+    }
+
+    tr.marked > * {
+      background: var(--resin-wash);
+      font-weight: 600;
+      border-bottom-color: var(--ink);
+    }
+
+    tr.marked > :first-child {
+      box-shadow: inset 4px 0 var(--resin);
+    }
+
+    .words.visit {
+      white-space: nowrap;
+    }
+
+    /* Its number stands before the words, also where these go over two lines. */
+    .numbered {
+      width: 100%;
+      min-height: 1.5rem;
+      padding-left: 2.25rem;
+      text-align: left;
+      text-indent: -1.75rem;
+    }
+
+    .number {
+      display: inline-block;
+      min-width: 1.75rem;
+      color: var(--ink-light);
+      text-indent: 0;
+    }
+
+    @media (pointer: coarse) {
+      .numbered {
+        min-height: 2.5rem;
+      }
     }
 
     .pair {
@@ -137,12 +177,6 @@ export const dayFaceStyles = [
     @media (max-width: 64rem) {
       .pair {
         grid-template-columns: minmax(0, 1fr);
-      }
-    }
-
-    @media (max-width: 40rem) {
-      :host {
-        padding: 0 0.5rem 6rem;
       }
     }
   `,

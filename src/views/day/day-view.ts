@@ -27,6 +27,8 @@ export interface DayTable {
 }
 
 export interface DayRow {
+  /** What it has in common with its piece of the picture. */
+  readonly key: string;
   /** Its number in the picture; empty for what is no task. */
   readonly mark: string;
   readonly words: string;
@@ -123,9 +125,21 @@ function stripDay({ day, lead, beside }: WorkDay, title: string, marks: Marks): 
 
 type Marks = ReadonlyMap<string, string>;
 
-function stripSpan({ kind, from, to, task }: DaySpan, marks: Marks): StripSpan {
-  if (task === undefined) return { tone: tones[kind], from, to, words: shortWords[kind] ?? spanWords[kind] };
-  return { tone: tones[kind], from, to, words: shortLabel(task), mark: marks.get(task.row) ?? '' };
+function stripSpan(span: DaySpan, marks: Marks): StripSpan {
+  const { kind, from, to, task } = span;
+  const drawn = { tone: tones[kind], from, to, key: keyOf(span) };
+  const times = `${timeWords(from)} to ${timeWords(to)}`;
+  if (task === undefined) {
+    const words = shortWords[kind] ?? spanWords[kind];
+    return { ...drawn, words, said: `${words}, ${times}` };
+  }
+  const mark = marks.get(task.row) ?? '';
+  return { ...drawn, words: shortLabel(task), mark, said: `${mark} ${task.label}, ${times}` };
+}
+
+/** A task's pieces, should it go over two days, are one; of what is no task each piece is its own. */
+function keyOf({ kind, from, task }: DaySpan): string {
+  return task === undefined ? `${kind} ${from}` : `task ${task.row}`;
 }
 
 /** `Scrape, sweep, blow edges, vacuum` → `Scrape`: what it is called at a glance. */
@@ -146,9 +160,11 @@ function dayTable({ lead, beside }: WorkDay, title: string, marks: Marks): DayTa
   };
 }
 
-function dayRow({ kind, from, to, task }: DaySpan, marks: Marks): DayRow {
+function dayRow(span: DaySpan, marks: Marks): DayRow {
+  const { kind, from, to, task } = span;
   const words = task === undefined ? spanWords[kind] : task.label;
   return {
+    key: keyOf(span),
     mark: task === undefined ? '' : (marks.get(task.row) ?? ''),
     words: task?.beside ? `${words}, beside` : words,
     start: timeWords(from),

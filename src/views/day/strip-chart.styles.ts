@@ -50,9 +50,11 @@ export const stripChartStyles = css`
     stroke-width: 2px;
   }
 
+  /* Dotted, so that hours are not taken for the lines that lead to words. */
   .tick {
-    stroke: var(--hairline);
+    stroke: var(--rule);
     stroke-width: 1px;
+    stroke-dasharray: 1 3;
   }
 
   .leader {
@@ -72,8 +74,29 @@ export const stripChartStyles = css`
     fill: var(--ink-light);
   }
 
-  text.name {
+  text.name,
+  text.start {
     text-anchor: start;
+  }
+
+  .piece {
+    cursor: pointer;
+  }
+
+  .piece:focus-visible {
+    outline: var(--focus);
+    outline-offset: 3px;
+  }
+
+  /* What is pointed at, here or in the table: a heavy edge and heavy words, no tint that the sun would take. */
+  rect.marked {
+    stroke: var(--ink);
+    stroke-width: 3px;
+    stroke-dasharray: none;
+  }
+
+  text.marked {
+    font-weight: 700;
   }
 
   text.coat {
@@ -82,6 +105,10 @@ export const stripChartStyles = css`
 
   text.light {
     fill: var(--ink-light);
+  }
+
+  text.light.marked {
+    fill: var(--ink);
   }
 
   /* Where nothing filled lies under words, they bring their paper: hours are ruled through the whole strip. */

@@ -1,4 +1,5 @@
 import { type ClockHour, clockHour, hours, later } from '../../units/hours.ts';
+import { type DrawnMark, hasRoomForWords, letterWidth, marksUnder, type NarrowSpan } from './strip-labels.ts';
 
 /** A day as lanes of spans over one axis of hours. */
 export interface StripDay {
@@ -21,6 +22,10 @@ export interface StripSpan {
   readonly words: string;
   /** Its number in the table, written beside it where there is no room for words. */
   readonly mark?: string;
+  /** What it has in common with its row of the table. */
+  readonly key?: string;
+  /** All of it, for those who do not see it. */
+  readonly said?: string;
 }
 
 /** `coat` is resin, `work` plain; `wait` is hatched; `light` is paid and no work: driving, loading, standing. */
@@ -59,21 +64,16 @@ export interface DrawnBox {
   readonly width: number;
   /** Empty where they do not fit. */
   readonly words: string;
-}
-
-/** A number under a span too narrow for words, with a line to it. */
-export interface DrawnMark {
-  readonly words: string;
-  readonly x: number;
-  readonly at: number;
+  /** Empty where no table has a row of it. */
+  readonly key: string;
+  readonly said: string;
 }
 
 export const laneHeight = 34;
 const nameHeight = 20;
-const markHeight = 26;
+/** Under the last text below a lane, and under a lane without any. */
+const footRoom = { texts: 9, none: 8 } as const;
 const axisHeight = 24;
-/** Of a text of 13 px: a little more than letters of the typeface take on average. */
-const letterWidth = 7.2;
 const margin = 20;
 const tickRoom = 42;
 /** Sums of hours come near a full hour, not always onto it. */
@@ -82,7 +82,7 @@ const steps = [1, 2, 3, 4, 6, 12, 24];
 
 /**
  * Lays days out on one axis, from the full hour before the first span to the full hour after the last. Every label is
- * 13 px high; what has no room is numbered under its span.
+ * 13 px high; what has no room is told under its span.
  */
 export function drawStrip(days: readonly StripDay[], width: number): StripDrawing {
   const spans = days.flatMap(({ midnight, lanes }) =>
@@ -111,44 +111,35 @@ function drawnDay({ title, lanes }: StripDay, x: (time: ClockHour) => number, wi
   let top = axisHeight;
   const drawn = lanes.map(({ name, spans }): DrawnLane => {
     const boxes = spans.map((span) => boxOf(span, x));
-    const marks = spread(
-      spans.flatMap(({ mark }, at) => {
-        const box = boxes[at];
-        return mark === undefined || box === undefined || box.words !== '' ? [] : [{ words: mark, box }];
-      }),
-      width,
-    );
+    const marks = marksUnder(narrowSpans(spans, boxes, width), width);
     const lane = { name, top: top + nameHeight, boxes, marks };
-    top += nameHeight + laneHeight + (marks.length > 0 ? markHeight : 8);
+    const foot = marks.length === 0 ? footRoom.none : Math.max(...marks.map(({ drop }) => drop)) + footRoom.texts;
+    top += nameHeight + laneHeight + foot;
     return lane;
   });
   return { title, height: top, axis: axisHeight, lanes: drawn };
 }
 
-function boxOf({ tone, from, to, words, mark }: StripSpan, x: (time: ClockHour) => number): DrawnBox {
+/** What is not told in its own box; a number in it is enough where no words have room below. */
+function narrowSpans(spans: readonly StripSpan[], boxes: readonly DrawnBox[], width: number): NarrowSpan[] {
+  return spans.flatMap(({ mark = '', words, key = '' }, at) => {
+    const box = boxes[at];
+    const isTold = box?.words !== '' && (box?.words !== mark || !hasRoomForWords(width));
+    if (box === undefined || isTold) return [];
+    return [{ mark, words, key, middle: box.x + box.width / 2 }];
+  });
+}
+
+function boxOf(
+  { tone, from, to, words, mark, key = '', said = '' }: StripSpan,
+  x: (time: ClockHour) => number,
+): DrawnBox {
   const [left, right] = [x(from), x(to)];
   const width = Math.max(1, right - left);
   const fitting = [mark === undefined ? words : `${mark} ${words}`, mark ?? ''].find(
     (text) => text !== '' && text.length * letterWidth + 8 <= width,
   );
-  return { tone, x: left, width, words: fitting ?? '' };
-}
-
-/** Numbers as near to the middle of their spans as they may stand without touching. */
-function spread(marks: readonly { readonly words: string; readonly box: DrawnBox }[], width: number): DrawnMark[] {
-  const half = (words: string): number => (words.length * letterWidth + 5) / 2;
-  const placed = marks.map(({ words, box }) => ({ words, at: box.x + box.width / 2, x: box.x + box.width / 2 }));
-  let least = 0;
-  for (const mark of placed) {
-    mark.x = Math.max(mark.x, least + half(mark.words));
-    least = mark.x + half(mark.words);
-  }
-  let most = width;
-  for (const mark of [...placed].reverse()) {
-    mark.x = Math.min(mark.x, most - half(mark.words));
-    most = mark.x - half(mark.words);
-  }
-  return placed;
+  return { tone, x: left, width, words: fitting ?? '', key, said };
 }
 
 /** Midnight before a day, 1 for the first. */

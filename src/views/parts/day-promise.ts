@@ -1,15 +1,17 @@
-import { cellOfLine, type OptionResults } from '../../quote/option-results.ts';
+import { cellOfLine, lineValue, type OptionResults } from '../../quote/option-results.ts';
+import { hours, toldWait, waitText } from '../../units/hours.ts';
 import { momentWords } from './date-words.ts';
 import { shownLine } from './shown-line.ts';
 
 /** What a customer is told of days, in their words. */
 export interface DayPromise {
-  /** `one day`, `2 visits`. */
+  /** `one day on site`, `4 days on site over 6 days`. */
   readonly days: string;
-  /** `24 hours after the last coat`; a date and an hour once a start is chosen. */
+  /** `24 hours after the last coat`, `3½ days after the last coat`; a date and an hour once a start is chosen. */
   readonly walk: PromisedTime;
   readonly furniture: PromisedTime;
-  readonly drive: PromisedTime;
+  /** Undefined where no cars park. */
+  readonly drive: PromisedTime | undefined;
 }
 
 export interface PromisedTime {
@@ -19,13 +21,15 @@ export interface PromisedTime {
 }
 
 /** Lines in which a sheet says the same to a customer. */
-export const saidInDays: readonly string[] = ['walk_hours', 'furnish_hours', 'drive_hours', 'use_hours', 'use_dates'];
+export const saidInDays: readonly string[] = [
+  ...['work_days', 'walk_hours', 'furnish_hours', 'drive_hours'],
+  ...['use_hours', 'use_dates', 'use_hours_no_cars', 'use_dates_no_cars'],
+];
 
 const clockLines = [
-  ...['visits', 'calendar_days', 'start_chosen', 'start_date'],
+  ...['work_days', 'calendar_days', 'start_chosen', 'start_date'],
   ...['last_coat_done', 'walk_at', 'furniture_at', 'drive_at'],
 ];
-const noTime = 1e-6;
 
 /** Undefined where the quote's templates tell no times; `incomplete` where they cannot be worked out. */
 export function dayPromise(results: OptionResults): DayPromise | 'incomplete' | undefined {
@@ -37,45 +41,54 @@ export function dayPromise(results: OptionResults): DayPromise | 'incomplete' | 
   };
   const values = clockLines.map(read);
   if (!values.every((value) => value !== undefined)) return 'incomplete';
-  const [visits = 0, calendarDays = 0, chosen = 0, startDate = 0, lastCoat = 0, walk = 0, furniture = 0, drive = 0] =
+  const [workDays = 0, calendarDays = 0, chosen = 0, startDate = 0, lastCoat = 0, walk = 0, furniture = 0, drive = 0] =
     values;
   const time = (at: number): PromisedTime =>
     chosen === 1
       ? { words: momentWords(startDate, at), hours: at }
-      : { words: `${hoursWords(at - lastCoat)} after the last coat`, hours: wholeHours(at - lastCoat) };
-  const days = daysWords(visits, calendarDays);
-  return { days, walk: time(walk), furniture: time(furniture), drive: time(drive) };
+      : { words: `${waitText(hours(at - lastCoat))} after the last coat`, hours: toldWait(hours(at - lastCoat)) };
+  const days = daysWords(workDays, calendarDays);
+  return { days, walk: time(walk), furniture: time(furniture), drive: carsPark(results) ? time(drive) : undefined };
+}
+
+/** Unless the floor says that none do. */
+function carsPark(results: OptionResults): boolean {
+  const cell = cellOfLine(results, 'cars_park');
+  return cell === undefined || results.read(cell) !== 0;
 }
 
 /**
- * The promise in one sentence; of templates without a clock, what their system states.
- * Example: 'one day · walk on it no sooner than 6 hours after the last coat, drive no sooner than 72 hours'.
+ * The promise in one sentence, of furniture where no cars park; of templates without a clock, what their system states.
+ * Example: 'one day on site · walk on it no sooner than 6 hours after the last coat, drive no sooner than 3 days'.
  */
 export function promiseWords(results: OptionResults): string {
   const promise = dayPromise(results);
   if (promise === undefined) return statedWords(results);
   if (promise === 'incomplete') return 'The days cannot be worked out.';
-  const { days, walk, drive } = promise;
-  return `${days} · walk on it no sooner than ${walk.words}, drive no sooner than ${drive.words.replace(' after the last coat', '')}`;
+  const { days, walk, furniture, drive } = promise;
+  const words = (time: PromisedTime): string => time.words.replace(' after the last coat', '');
+  const then =
+    drive === undefined ? `furniture no sooner than ${words(furniture)}` : `drive no sooner than ${words(drive)}`;
+  return `${days} · walk on it no sooner than ${walk.words}, ${then}`;
 }
 
 function statedWords(results: OptionResults): string {
   const visits = shownLine(results, 'visits');
-  const walk = shownLine(results, 'walk_hours');
-  const drive = shownLine(results, 'drive_hours');
-  return `${visits} · walk on it no sooner than ${walk} after the last coat, drive no sooner than ${drive}`;
+  const wait = (name: string): string => {
+    const value = lineValue(results, name);
+    return typeof value === 'number' ? waitText(hours(value)) : '–';
+  };
+  const then = carsPark(results)
+    ? `drive no sooner than ${wait('drive_hours')}`
+    : `furniture no sooner than ${wait('furnish_hours')}`;
+  return `${visits} · walk on it no sooner than ${wait('walk_hours')} after the last coat, ${then}`;
 }
 
-function daysWords(visits: number, days: number): string {
-  if (visits > 1) return `${visits} visits`;
-  return days > 1 ? `one visit of ${days} days` : 'one day';
-}
-
-function wholeHours(hours: number): number {
-  return Math.max(0, Math.ceil(hours - noTime));
-}
-
-function hoursWords(hours: number): string {
-  const whole = wholeHours(hours);
-  return whole === 1 ? 'an hour' : `${whole} hours`;
+/**
+ * Days with the crew there, not visits: a visit is work between two cures, and may take several days. Nights and days in
+ * which a coat cures are told where there are any.
+ */
+function daysWords(onSite: number, fromFirstToLast: number): string {
+  const words = onSite === 1 ? 'one day on site' : `${onSite} days on site`;
+  return fromFirstToLast > onSite ? `${words} over ${fromFirstToLast} days` : words;
 }

@@ -33,6 +33,7 @@ export const sharedStyles = css`
   button.plain:disabled {
     color: var(--ink-light);
     border-color: var(--hairline);
+    border-style: dotted;
     cursor: default;
   }
 

@@ -23,6 +23,12 @@ export interface SheetEvents {
   'row-moved': CustomEvent<{ readonly table: string; readonly row: string; readonly to: number }>;
   /** Asks why a cell is what it is. */
   'why-asked': CustomEvent<{ readonly cell: number; readonly option?: string }>;
+  /** Somebody goes ahead past a stop or, without `given`, lets it stop again. */
+  'stop-decided': CustomEvent<{
+    readonly option: string;
+    readonly check: string;
+    readonly given?: { readonly by: string; readonly why: string };
+  }>;
 }
 
 declare global {

@@ -1,3 +1,4 @@
+import { asWritten, writtenRefusal } from '../../template/written-text.ts';
 import type { Measures } from '../../units/measures.ts';
 import { readTypedIn, textToKeep } from '../../units/typed-measure.ts';
 import type { Unit } from '../../units/unit.ts';
@@ -6,6 +7,8 @@ import type { Unit } from '../../units/unit.ts';
 export interface EntryDetail {
   readonly value: number | string;
   readonly typed?: string;
+  /** The value is words that a person wrote. */
+  readonly written?: true;
   /** It stands instead of what the formula gives: a departure. */
   readonly instead?: true;
 }
@@ -20,4 +23,13 @@ export function readEntry(text: string, unit: Unit, measures: Measures): ReadEnt
   if (read.kind === 'fault') return read;
   const typed = textToKeep(text, read.value, unit, measures);
   return { kind: 'entry', detail: { value: read.value, ...(typed !== undefined && { typed }) }, echo: read.echo ?? '' };
+}
+
+/** Reads what somebody wrote in a field for words. */
+export function readWords(text: string): ReadEntry {
+  const value = asWritten(text);
+  const reason = writtenRefusal(value);
+  return reason === undefined
+    ? { kind: 'entry', detail: { value, written: true }, echo: '' }
+    : { kind: 'fault', reason };
 }

@@ -5,7 +5,7 @@ export const priceFaceStyles = css`
     display: block;
     max-width: 72rem;
     margin: 0 auto;
-    padding: 0 1rem 6rem;
+    padding: 0 1rem 2rem;
   }
 
   .columns {
@@ -164,7 +164,7 @@ export const priceFaceStyles = css`
     }
 
     :host {
-      padding: 0 0.5rem 6rem;
+      padding: 0 0.5rem 2rem;
     }
   }
 `;

@@ -1,10 +1,11 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { clearedWords } from '../../quote/answer-clears.ts';
 import { answerEdit, asksOf } from '../../quote/asks.ts';
 import { openChecks } from '../../quote/told-checks.ts';
 import '../costing/check-list.ts';
 import type { Edit, SingleEdit } from '../../quote/edit.ts';
-import type { SheetPlace, StoredValue } from '../../quote/quote-document.ts';
+import type { QuoteDocument, SheetPlace, StoredValue } from '../../quote/quote-document.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import type { Measures } from '../../units/measures.ts';
 import { newRowEdit } from '../costing/new-row.ts';
@@ -12,6 +13,8 @@ import '../plan/plan-drawer.ts';
 import { type NamedResults, namedResults } from '../parts/named-results.ts';
 import { SessionNews } from '../parts/session-news.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
+import type { SheetEvents } from '../parts/sheet-events.ts';
+import { decisionEdit } from '../parts/stop-decision.ts';
 import { measuredFloor } from '../plan/measured-floor.ts';
 import type { AskAnswers } from './ask-answers.ts';
 import type { AnswerGiven, NumberGiven } from './ask-group.ts';
@@ -51,6 +54,8 @@ export class PriceFace extends LitElement {
   @property({ attribute: false }) refusals: ReadonlyMap<string, string> = new Map();
 
   @state() private measured = '';
+  /** What the last answer took out, told while the quote is as that answer left it. */
+  @state() private cleared: { readonly words: string; readonly quote: QuoteDocument | undefined } | undefined;
 
   @query('length-pad') private readonly pad: LengthPad | null | undefined;
 
@@ -123,9 +128,14 @@ export class PriceFace extends LitElement {
         .questions=${this.sizes(view)}
         @answered=${(event: CustomEvent<AnswerGiven>) => this.answer(event.detail, floor)}
       ></ask-group>
+      <p class="held" role="status" ?hidden=${this.clearedNow() === ''}>${this.clearedNow()}</p>
       <button class="plain" type="button" @click=${() => this.addArea()}>Add an area</button>
       ${this.plan()}
     </section>`;
+  }
+
+  private clearedNow(): string {
+    return this.cleared?.quote === this.session?.quote ? (this.cleared?.words ?? '') : '';
   }
 
   /** Sizes of rows; those of the areas take the place of them all, so they are offered while there is one. */
@@ -175,7 +185,7 @@ export class PriceFace extends LitElement {
       </ul>
       ${
         this.owner && named
-          ? html`<check-list .checks=${openChecks(named.results, this.measures)} option=${option.id}></check-list><dl class="owner">${ownerFigures(named.results, this.measures).map(({ label, value }) => html`<dt>${label}</dt><dd>${value}</dd>`)}</dl>`
+          ? html`<check-list .checks=${openChecks(named.results, this.measures)} option=${option.id} @stop-decided=${this.onStopDecided}></check-list><dl class="owner">${ownerFigures(named.results, this.measures).map(({ label, value }) => html`<dt>${label}</dt><dd>${value}</dd>`)}</dl>`
           : nothing
       }
     </section>`;
@@ -187,9 +197,17 @@ export class PriceFace extends LitElement {
     const results = option === undefined ? undefined : session?.results(option);
     const ask =
       results && asksOf(results, sheet.kind === 'option' ? 'system' : 'floor').find((candidate) => candidate.id === id);
-    const edit = ask && answerEdit(ask, answer, sheet);
-    if (edit !== undefined) this.send(edit);
+    const edit = ask && results && answerEdit(ask, answer, sheet, results);
+    if (edit === undefined || ask === undefined || results === undefined) return;
+    const words = clearedWords(ask, answer, results, this.measures);
+    this.send(edit);
+    this.cleared = { words, quote: this.session?.quote };
   }
+
+  private readonly onStopDecided = ({ detail }: SheetEvents['stop-decided']): void => {
+    const edit = this.session && decisionEdit(this.session, detail);
+    if (edit !== undefined) this.send(edit);
+  };
 
   private give({ line, value, typed }: NumberGiven): void {
     this.send({ kind: 'enterLine', sheet: floor, line, value: typed === undefined ? value : { value, typed } });

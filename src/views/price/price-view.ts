@@ -1,8 +1,8 @@
 import { unitOf } from '../../formula/value-type.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
 import type { QuoteDocument } from '../../quote/quote-document.ts';
-import { type SaidText, saidTexts } from '../../quote/said-texts.ts';
-import { openChecks } from '../../quote/told-checks.ts';
+import { type SaidText, saidTexts, togetherByLabel } from '../../quote/said-texts.ts';
+import { holdsBack, openChecks } from '../../quote/told-checks.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { writeLength } from '../../units/length-text.ts';
 import type { Measures } from '../../units/measures.ts';
@@ -64,8 +64,8 @@ function pricedOption({ id, title, results }: NamedResults, quote: QuoteDocument
     title,
     price: typeof price === 'number' ? wholeDollars(price) : '',
     days: promiseWords(results),
-    included: [...saidTexts(results, 'allowances', measures), ...saidTexts(results, 'terms', measures)].filter(
-      ({ name }) => !saidInDays.includes(name),
+    included: (['allowances', 'terms'] as const).flatMap((use) =>
+      togetherByLabel(saidTexts(results, use, measures)).filter(({ name }) => !saidInDays.includes(name)),
     ),
     extras: answersIn(results, 'system', entries, measures),
     held: heldBack(results, measures),
@@ -74,7 +74,7 @@ function pricedOption({ id, title, results }: NamedResults, quote: QuoteDocument
 
 /** A stop on the floor is told as it is; any other may speak of money, so it only says that there is one. */
 export function heldBack(results: OptionResults, measures: Measures): string[] {
-  const stops = openChecks(results, measures).filter((check) => check.severity === 'stop');
+  const stops = openChecks(results, measures).filter(holdsBack);
   const spoken = stops
     .filter((check) => (check.layer === 'floor' || check.open) && check.verdict === 'fails')
     .map((check) => check.says);

@@ -43,6 +43,8 @@ const beside = (visit: number, [task, hours, included = true]: Planned): Planned
   beside: true,
   included,
 });
+/** Walls, curbs and steps are long work: whoever grinds joins in once he is done. */
+const helped = (planned: Planned): PlannedTask => ({ ...beside(1, planned), helped: true });
 const by = (people: number, visit: number, [task, hours, included = true]: Planned): PlannedTask => ({
   task,
   hours: included ? hours : 0,
@@ -79,9 +81,9 @@ function preparation(system: SystemId, quote: PrintedQuote): PlannedTask[] {
       included: true,
     },
     beside(1, ['edge_grind', edge / 35]),
-    beside(1, ['stem_wall', (walls / 18) * taller, walls > 0]),
-    beside(1, ['curbs', onIt.curbs, onIt.curbs > 0]),
-    beside(1, ['steps', onIt.steps, onIt.steps > 0]),
+    helped(['stem_wall', (walls / 18) * taller, walls > 0]),
+    helped(['curbs', onIt.curbs, onIt.curbs > 0]),
+    helped(['steps', onIt.steps, onIt.steps > 0]),
     beside(1, ['obstacles', onIt.obstacles, onIt.obstacles > 0]),
   ];
 }

@@ -13,7 +13,7 @@ export class PrintedQuote {
   private readonly sheets: readonly PrintedSheet[];
 
   constructor(system: string, words: readonly string[]) {
-    const result = priceCommand(['--system', system, '--json', ...words]);
+    const result = priceCommand(['--system', system, '--json', ...words], '2026-03-09');
     if (result.kind === 'faults') throw new Error(result.faults.join('\n'));
     const printed: Readonly<Record<string, PrintedSheet>> = JSON.parse(result.text);
     this.sheets = ['shop', 'floor', system].map((name) => printed[name] ?? missing(name));

@@ -15,8 +15,10 @@ function rowsOf(...options: readonly Lines[]) {
 
 describe('days side by side', () => {
   it('are told in the customer’s words, with how much later the other is', () => {
-    expect(rowsOf({}, { visits: 2, calendar_days: 2, last_coat_done: 36, walk_at: 60, drive_at: 108 })).toEqual([
-      ['Work', true, 'one day', '2 visits'],
+    expect(
+      rowsOf({}, { visits: 2, work_days: 2, calendar_days: 2, last_coat_done: 36, walk_at: 60, drive_at: 108 }),
+    ).toEqual([
+      ['Work', true, 'one day on site', '2 days on site'],
       [
         'Walk on it, no sooner than',
         true,
@@ -29,14 +31,22 @@ describe('days side by side', () => {
         '24 hours after the last coat',
         '4 hours after the last coat, 20 hours sooner',
       ],
-      ['Drive on it, no sooner than', false, '72 hours after the last coat', '72 hours after the last coat'],
+      ['Drive on it, no sooner than', false, '3 days after the last coat', '3 days after the last coat'],
     ]);
   });
 
   it('are dates once a start is chosen, the difference from day one on', () => {
     const later = { visits: 2, calendar_days: 2, last_coat_done: 36, walk_at: 60, drive_at: 136, start_chosen: 1 };
     expect(rowsOf({ start_chosen: 1 }, later).slice(3)).toEqual([
-      ['Drive on it, no sooner than', true, 'Thu, Jan 22, 4 pm', 'Sat, Jan 24, 4 pm, 2 days later'],
+      ['Drive on it, no sooner than', true, 'Thu, Jan 22, 4 pm', 'Sat, Jan 24, 4 pm, 48 hours later'],
+    ]);
+  });
+
+  it('say nothing of driving where no cars park', () => {
+    expect(rowsOf({ cars_park: 0 }, { cars_park: 0 }).map(([label]) => label)).toEqual([
+      'Work',
+      'Walk on it, no sooner than',
+      'Furniture on it, no sooner than',
     ]);
   });
 

@@ -113,6 +113,36 @@ describe('a line of a sheet', () => {
     expect(sent).to.deep.equal([{ type: 'entered', detail: { value: 0 } }]);
   });
 
+  it('shows the choice in force again when another is refused, with the reason beside it', async () => {
+    const grinder = numberView({
+      kind: 'choice',
+      name: 'grinder',
+      label: 'Grinder',
+      chosen: 'ride_on',
+      shown: 'Ride on',
+      options: [
+        { code: 'hand', label: 'By hand' },
+        { code: 'walk_behind', label: 'Walk behind' },
+        { code: 'ride_on', label: 'Ride on' },
+      ],
+    });
+    const { line, sent } = await lineOf(grinder);
+    const select = line.renderRoot.querySelector('select');
+    if (select === null) throw new Error('Nothing can be chosen');
+    expect(select.value).to.equal('ride_on');
+    for (const refused of ['hand', 'walk_behind']) {
+      select.value = refused;
+      select.dispatchEvent(new Event('change'));
+      line.refusal = 'This quote is open in another tab.';
+      await line.updateComplete;
+      expect(select.value).to.equal('ride_on');
+    }
+    const error = line.renderRoot.querySelector('[role=alert]');
+    expect(error?.textContent?.trim()).to.equal('This quote is open in another tab. Ride on still counts.');
+    expect(select.getAttribute('aria-describedby')).to.equal(error?.id);
+    expect(sent.length).to.equal(2);
+  });
+
   for (const scheme of ['light', 'dark'] as const)
     it(`has no fault that axe can find, changed and departed: ${scheme}`, async () => {
       const undress = await withTheme(scheme);

@@ -124,6 +124,25 @@ describe('editing in a grid', () => {
     expect(grid.renderRoot.querySelector('[role=alert]')?.textContent).to.contain('between 1 and 2000');
   });
 
+  it('shows the choice in force when another is refused, and says which counts', async () => {
+    const { grid, sent } = await gridOf();
+    await focus(grid, 'base', 'product');
+    await press(grid, 'Enter');
+    const select = editorOf(grid);
+    select.value = 'gloss';
+    select.dispatchEvent(new Event('change'));
+    expect(sent.length).to.equal(1);
+    grid.refusals = new Map([['coats.base.product', 'This quote is open in another tab.']]);
+    await grid.updateComplete;
+    const cell = cellOf(grid, 'base', 'product');
+    expect(cell.textContent).to.contain('Invented base, slate').and.not.to.contain('gloss');
+    expect(cell.hasAttribute('aria-invalid')).to.equal(false);
+    const fault = grid.renderRoot.querySelector('[role=alert]')?.textContent?.replace(/\s+/g, ' ').trim();
+    expect(fault).to.equal('The base, Product: This quote is open in another tab. Invented base, slate still counts.');
+    await press(grid, 'Enter');
+    expect(editorOf(grid).value).to.equal('slate');
+  });
+
   it('is not disturbed by a repaint', async () => {
     const { grid } = await gridOf();
     await focus(grid, 'base', 'coverage');

@@ -1,6 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../src/views/costing/sheet-table.ts';
 import type { RowCard } from '../../../src/views/costing/row-card.ts';
+import type { SheetGrid } from '../../../src/views/costing/sheet-grid.ts';
 import type { SheetTable } from '../../../src/views/costing/sheet-table.ts';
 import type { TableView } from '../../../src/views/costing/sheet-view.ts';
 import type { NumberField } from '../../../src/views/parts/number-field.ts';
@@ -55,6 +56,32 @@ async function openCard(table: SheetTable, at: number): Promise<RowCard> {
   if (card === undefined) throw new Error(`There is no card ${at}`);
   return card;
 }
+
+describe('columns of detail', () => {
+  const folded = (table: TableView): TableView => ({
+    ...table,
+    columns: table.columns.map((column) => ({ ...column, detail: column.name === 'coverage' })),
+  });
+
+  function headsOf(table: SheetTable): string[] {
+    const heads = part<SheetGrid>(table, 'sheet-grid').renderRoot.querySelectorAll('thead tr:last-child th');
+    return [...heads].map(({ textContent }) => textContent.trim());
+  }
+
+  it('are folded until every column is asked for', async () => {
+    const table = await tableOf(folded(coatTable()));
+    expect(headsOf(table)).to.not.include('Coverage');
+    part<HTMLButtonElement>(table, '[aria-pressed]').click();
+    await table.updateComplete;
+    await part<SheetGrid>(table, 'sheet-grid').updateComplete;
+    expect(headsOf(table)).to.include('Coverage');
+  });
+
+  it('stay in sight where something in them was changed', async () => {
+    const changed = coatTable(['base'], { coverage: { standing: 'changed', standard: '125 ft²/gal' } });
+    expect(headsOf(await tableOf(folded(changed)))).to.include('Coverage');
+  });
+});
 
 describe('a table on a phone', () => {
   it('makes each row a card with its name and its telling numbers', async () => {

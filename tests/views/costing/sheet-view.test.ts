@@ -43,7 +43,7 @@ describe('a sheet as a screen shows it', () => {
     const quote = await openQuote();
     const view = viewOf(quote);
     expect(tableIn(view, 'buy_volume').telling).toEqual(['need', 'cost', 'packs']);
-    expect(tableIn(view, 'coats').telling).toEqual(['coverage', 'dry_mils', 'gallons']);
+    expect(tableIn(view, 'coats').telling).toEqual(['wet_mils', 'coverage', 'gallons']);
     const tables = view.sections.flatMap(({ tables: all }) => all);
     expect(tables.length).toBeGreaterThan(5);
     for (const { telling, columns } of tables) {

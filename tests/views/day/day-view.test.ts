@@ -98,12 +98,27 @@ describe('where there is no day', () => {
   });
 
   it('a clock that fails says where it failed', () => {
-    const view = dayView(smallClock({ tasks, coats: [{ coat: 'base' }], failing: 'load_out' }), 'us');
-    expect(view.kind === 'nothing' && view.words).toMatch(/^The times cannot be told\. load_out cannot be worked out/);
+    const view = dayView(smallClock({ tasks, coats: [{ coat: 'base' }], failing: 'drive_time' }), 'us');
+    expect(view.kind === 'nothing' && view.words).toMatch(
+      /^The times cannot be told\. drive_time cannot be worked out/,
+    );
   });
 
   it('a sheet whose tasks are all left out says that', () => {
     const view = dayView(smallClock({ tasks: [{ task: 'grind', include: 0 }] }), 'us');
     expect(view).toEqual({ kind: 'nothing', words: 'No task is included, so no day begins.' });
+  });
+});
+
+describe('the day in a picture', () => {
+  it('gives each piece the key of its row, and says its number, its whole name and its times', () => {
+    const { days, strip } = daysOf();
+    const pieces = strip.flatMap(({ lanes }) => lanes.flatMap(({ spans }) => spans));
+    const rows = days.flatMap(({ rows: all }) => all.map(({ key }) => key));
+    expect(new Set(rows).size).toBe(rows.length);
+    expect(pieces.map(({ key }) => key).toSorted()).toEqual(rows.toSorted());
+    expect(pieces.map(({ said }) => said)).toEqual(
+      expect.arrayContaining(['Shop, 7:00 to 7:30', '3 Base: mix, cut in, 10:30 to 11:00']),
+    );
   });
 });

@@ -1,9 +1,10 @@
-import { expect, fixture, html, nextFrame } from '@open-wc/testing';
+import { expect, fixture, html } from '@open-wc/testing';
 import { clockHour } from '../../../src/units/hours.ts';
 import type { StripChart } from '../../../src/views/day/strip-chart.ts';
 import '../../../src/views/day/strip-chart.ts';
 import type { StripDay, StripSpan, StripTone } from '../../../src/views/day/strip-geometry.ts';
 import { withTheme } from '../../helpers/page-theme.ts';
+import { drawnToWidth } from '../../helpers/until.ts';
 
 const span = (tone: StripTone, from: number, to: number, words: string, mark?: string): StripSpan => ({
   tone,
@@ -40,9 +41,7 @@ async function chartOf(width: number): Promise<StripChart> {
   );
   const chart = frame.querySelector('strip-chart');
   if (chart === null) throw new Error('There is no chart');
-  // Its own width is known after the first paint.
-  for (let frames = 0; frames < 6; frames += 1) await nextFrame();
-  await chart.updateComplete;
+  await drawnToWidth(chart, 'svg[viewBox]');
   return chart;
 }
 
