@@ -11,6 +11,7 @@ import { formatNumber, formatQuantity, isMoney, unitSuffix } from '../units/form
 import { hours, waitText } from '../units/hours.ts';
 import { type Measures, shownIn } from '../units/measures.ts';
 import { amountsIn, labelIn } from '../units/said-units.ts';
+import { spokenDate } from '../units/serial-day.ts';
 import { evaluatorOf, lineValue, type OptionResults, writtenLine } from './option-results.ts';
 
 /** What a sheet says to the customer in a line of its own: a text, its holes filled with today's values, or a value. */
@@ -97,8 +98,9 @@ const saidRates: Readonly<Record<string, string>> = {
   '/piece': 'each',
 };
 
-/** As explanations have it, but whole dollars without their cents, and rates in words: people say $9 a foot. */
+/** As explanations have it, but dates and rates in words, and whole dollars without their cents: people say $9 a foot. */
 function spoken(value: CellValue, type: ValueType, measures: Measures): string {
+  if (typeof value === 'number' && type.kind === 'number' && type.unit.text === 'date') return spokenDate(value);
   if (typeof value !== 'number' || type.kind !== 'number' || !isMoney(type.unit))
     return valueText(value, type, measures);
   const whole = Number.isInteger(shownIn(value, type.unit, measures).value);

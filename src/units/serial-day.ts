@@ -51,6 +51,14 @@ export function dateText(day: number): string {
   return isSerialDay(day) ? writeIsoDate(day) : 'not a date';
 }
 
+const inWords = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeZone: 'UTC' });
+
+/** A serial day as people say it: 46090 → 'Mar 9, 2026'; 'no date' for day 0, 'not a date' for what is none. */
+export function spokenDate(day: number): string {
+  if (day === noDate || !isSerialDay(day)) return dateText(day);
+  return inWords.format(epoch + Math.floor(day) * millisecondsPerDay);
+}
+
 /** Whether a number is a day that `writeIsoDate` can write. */
 export function isSerialDay(day: number): boolean {
   return day >= 0 && day < lastDay + 1;

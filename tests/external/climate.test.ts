@@ -38,7 +38,9 @@ describe('a reading taken on the slab', () => {
     expect(floor.said('day_go')).toContain(
       'slab 70 °F, dew point 50.51 °F, 19.49 °F between them where 5 °F is the least',
     );
-    expect(floor.said('day_reading')).toBe('Read by: nobody is named; role: foreman; 2026-01-19, 7 h after midnight.');
+    expect(floor.said('day_reading')).toBe(
+      'Read by: nobody is named; role: foreman; Jan 19, 2026, 7 h after midnight.',
+    );
     expect(floor.said('day_wait_reading')).toBeUndefined();
   });
 
@@ -51,7 +53,7 @@ describe('a reading taken on the slab', () => {
     expect(floor.value('weather_verdict')).toBe('wait');
     expect(floor.check('weather_is_go')).toMatchObject({ verdict: 'fails', severity: 'note' });
     expect(floor.said('day_wait_reading')).toContain('Take a reading on the slab');
-    expect(floor.said('day_wait_reading')).toContain('Read by, so far: nobody is named; 2026-01-');
+    expect(floor.said('day_wait_reading')).toContain('Read by, so far: nobody is named; Jan 1');
     expect([floor.said('day_go'), floor.said('day_reading')]).toEqual([undefined, undefined]);
   });
 

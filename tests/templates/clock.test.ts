@@ -169,7 +169,7 @@ describe('when the floor is used again', () => {
       'Walk on it no sooner than 24 hours after the last coat, furniture on it no sooner than 48 hours.',
     );
     expect(chosen?.said('use_dates')).toBeUndefined();
-    expect(chosen?.said('use_dates_no_cars')).toContain('furniture on it on 2026-01-22 at the earliest');
+    expect(chosen?.said('use_dates_no_cars')).toContain('furniture on it on Jan 22, 2026 at the earliest');
   });
 
   it('is told in hours after the last coat until a start is chosen, then in dates', () => {
@@ -180,7 +180,7 @@ describe('when the floor is used again', () => {
     expect(open.said('use_dates')).toBeUndefined();
     expect(chosen.said('use_hours')).toBeUndefined();
     expect(chosen.said('use_dates')).toBe(
-      'Walk on it on 2026-01-21 at the earliest, drive on it on 2026-01-23 at the earliest.',
+      'Walk on it on Jan 21, 2026 at the earliest, drive on it on Jan 23, 2026 at the earliest.',
     );
   });
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isSerialDay, readIsoDate, writeIsoDate } from '../../src/units/serial-day.ts';
+import { isSerialDay, readIsoDate, spokenDate, writeIsoDate } from '../../src/units/serial-day.ts';
 
 describe('serial days', () => {
   it.each([
@@ -50,5 +50,9 @@ describe('serial days', () => {
         expect(readIsoDate(writeIsoDate(day))).toEqual({ kind: 'day', day });
       }),
     );
+  });
+
+  it('says 46090 as Mar 9, 2026, and day 0 as no date', () => {
+    expect([46090, 46090.9, 0, -1].map(spokenDate)).toEqual(['Mar 9, 2026', 'Mar 9, 2026', 'no date', 'not a date']);
   });
 });

@@ -1,8 +1,9 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { isHeldBack } from '../../quote/told-checks.ts';
 import type { Measures } from '../../units/measures.ts';
 import type { NamedResults } from '../parts/named-results.ts';
-import { shownLine, wholePrice } from '../parts/shown-line.ts';
+import { notYet, shownLine, wholePrice } from '../parts/shown-line.ts';
 
 /** The results an owner never loses sight of: price, price by the area, gross, net and paid hours of each option. */
 @customElement('result-bar')
@@ -31,6 +32,15 @@ export class ResultBar extends LitElement {
       font-size: var(--large);
     }
 
+    .held strong {
+      color: var(--ink-light);
+    }
+
+    .mark {
+      color: var(--stop);
+      font-weight: 600;
+    }
+
     @media (max-width: 52rem) {
       :host {
         display: none;
@@ -43,8 +53,8 @@ export class ResultBar extends LitElement {
 
   override render(): TemplateResult {
     return html`${this.options.map(
-      ({ title, results }) => html`<div>
-        ${title} <strong>${wholePrice(results)}</strong> · ${shownLine(results, 'price_per_sqft', this.measures)} · gross ${shownLine(results, 'gross_margin')} · net
+      ({ title, results }) => html`<div class=${isHeldBack(results) ? 'held' : ''}>
+        ${title} <strong>${wholePrice(results)}</strong> ${isHeldBack(results) ? html`<span class="mark">${notYet}</span> ` : nothing}· ${shownLine(results, 'price_per_sqft', this.measures)} · gross ${shownLine(results, 'gross_margin')} · net
         ${shownLine(results, 'net_margin')} · ${shownLine(results, 'paid_hours')} paid
       </div>`,
     )}`;

@@ -85,7 +85,7 @@ export class StopPass extends LitElement {
       <label>Who goes ahead
         <input name="by" autocomplete="name" maxlength=${passLimits.by} .value=${keptSetting(nameSetting) ?? ''} aria-invalid=${wrong('by')} aria-describedby="error" />
       </label>
-      <label>Why it is right to
+      <label>Why it is right to go ahead
         <input name="why" autocomplete="off" maxlength=${passLimits.why} aria-invalid=${wrong('why')} aria-describedby="error" />
       </label>
       <div class="error" id="error" role="alert">${this.missing === undefined ? '' : missingWords[this.missing]}</div>
