@@ -1,5 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { untilDrawn } from '../helpers/drawn-page.ts';
 import { launchBrowser, type OpenedApp, openApp, turnOwner } from '../helpers/open-app.ts';
 
 let browser: Browser;
@@ -17,6 +18,7 @@ async function openDay(width: number): Promise<OpenedApp & { readonly region: Lo
   await app.page.getByRole('link', { name: 'The day' }).click();
   const region = app.page.getByRole('region', { name: 'The day of Full flake', exact: true });
   await region.getByRole('button', { name: /Base/ }).first().waitFor();
+  await untilDrawn(app.page);
   return { ...app, region };
 }
 
@@ -40,13 +42,11 @@ describe('the day in picture and table', () => {
     const { region, close } = await openDay(1440);
     const tasks = (await region.locator('tr button').allTextContents()).filter((words) => /^\d/.test(words));
     expect(tasks.length).toBeGreaterThan(8);
-    const texts = await region.locator('svg text').allTextContents();
     for (const task of tasks) {
       const number = /^\d+/.exec(task)?.[0] ?? '';
-      expect(
-        texts.filter((text) => text.startsWith(`${number} `)),
-        task,
-      ).toHaveLength(1);
+      const named = async (): Promise<readonly string[]> =>
+        (await region.locator('svg text').allTextContents()).filter((text) => text.startsWith(`${number} `));
+      await expect.poll(named, { message: task }).toHaveLength(1);
     }
     await close();
   });
@@ -70,7 +70,7 @@ describe('the day in picture and table', () => {
     const { page, region, problems, close } = await openDay(1440);
     await page.getByRole('button', { name: 'Customer’s view' }).focus();
     await page.keyboard.press('Tab');
-    expect(await isOnPiece(page)).toBe(true);
+    await expect.poll(() => isOnPiece(page)).toBe(true);
     for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight']) await page.keyboard.press(key);
     await expect.poll(() => marked(region)).toEqual([expect.stringMatching(/^1\s*Grind$/), 1]);
     // Over the pieces of the second day and the two tables that may scroll, into the rows.

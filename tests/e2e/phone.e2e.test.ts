@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { sideScroll } from '../helpers/drawn-page.ts';
+import { sideScroll, untilDrawn } from '../helpers/drawn-page.ts';
 import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
 
 let browser: Browser;
@@ -45,15 +45,17 @@ describe.each([360, 320])('a quote on a phone of %i px', (width) => {
   it('has its face begin within 96 px, every face and the way back in one touch, and no side scroll', async () => {
     const { page, problems, close } = await openApp(browser, '#/quote/demo/price', phone(width));
     await page.getByRole('heading', { name: /^Measure/ }).waitFor();
-    expect(await faceTop(page)).toBeLessThanOrEqual(96);
+    await untilDrawn(page);
+    await expect.poll(() => faceTop(page)).toBeLessThanOrEqual(96);
     await turnOwner(page);
     for (const face of ['Price', 'Side by side', 'Costing', 'The day']) {
       const link = page.getByRole('navigation', { name: 'Faces of the quote' }).getByRole('link', { name: face });
       await link.tap();
       await expect.poll(() => link.getAttribute('aria-current')).toBe('page');
       await expect.poll(() => page.locator('price-face, compare-face, costing-face, day-face').count()).toBe(1);
-      expect(await faceTop(page), face).toBeLessThanOrEqual(96);
-      expect(await sideScroll(page), face).toBeLessThanOrEqual(0);
+      await untilDrawn(page);
+      await expect.poll(() => faceTop(page), { message: face }).toBeLessThanOrEqual(96);
+      await expect.poll(() => sideScroll(page), { message: face }).toBeLessThanOrEqual(0);
     }
     const sizes = await targets(page);
     expect([...sizes.keys()]).toEqual(
@@ -79,12 +81,14 @@ describe.each([360, 320])('a quote on a phone of %i px', (width) => {
       );
     for (const title of longTitles) await wantSystem(page, title);
     await expect.poll(() => bar.locator('.title').count()).toBe(4);
-    expect(await cut()).toEqual([]);
-    expect(await sideScroll(page)).toBeLessThanOrEqual(0);
+    await untilDrawn(page);
+    await expect.poll(cut).toEqual([]);
+    await expect.poll(() => sideScroll(page)).toBeLessThanOrEqual(0);
     for (const title of ['Full flake', 'Solid colour, rolled']) await wantSystem(page, title);
     await expect.poll(() => bar.locator('.title').allTextContents()).toEqual(longTitles);
-    expect(await cut()).toEqual([]);
-    expect(await sideScroll(page)).toBeLessThanOrEqual(0);
+    await untilDrawn(page);
+    await expect.poll(cut).toEqual([]);
+    await expect.poll(() => sideScroll(page)).toBeLessThanOrEqual(0);
     await close();
   });
 });
@@ -96,9 +100,10 @@ describe('the way back on a phone', () => {
     await page.getByRole('button', { name: /^Undo: ./ }).tap();
     const redo = page.getByRole('button', { name: /^Redo: ./ });
     await redo.waitFor();
-    expect(await sideScroll(page)).toBeLessThanOrEqual(0);
-    const title = await page.getByRole('textbox', { name: 'Title of the quote' }).boundingBox();
-    expect(title?.width).toBeGreaterThan(120);
+    await untilDrawn(page);
+    await expect.poll(() => sideScroll(page)).toBeLessThanOrEqual(0);
+    const title = page.getByRole('textbox', { name: 'Title of the quote' });
+    await expect.poll(async () => (await title.boundingBox())?.width).toBeGreaterThan(120);
     await redo.tap();
     await page.getByRole('button', { name: /^Undo: ./ }).waitFor();
     await close();
@@ -113,8 +118,9 @@ describe('the way back on a phone', () => {
     await page.keyboard.press('Enter');
     await page.keyboard.press('Tab');
     await page.getByRole('button', { name: 'Undo: the title' }).waitFor();
-    expect(await title.inputValue()).toBe(long);
-    expect(await faceTop(page)).toBeLessThanOrEqual(96);
+    await expect.poll(() => title.inputValue()).toBe(long);
+    await untilDrawn(page);
+    await expect.poll(() => faceTop(page)).toBeLessThanOrEqual(96);
     await close();
   });
 });
