@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CellPlan } from '../../src/formula/cells.ts';
+import type { CellPlan, CellValue } from '../../src/formula/cells.ts';
 import { closuresOf } from '../../src/formula/closures.ts';
 import { priced, shippedSystems } from '../helpers/priced-floor.ts';
 import { printedSeed } from '../helpers/random-seed.ts';
@@ -14,6 +14,11 @@ function withNumbers(plan: CellPlan, numbers: ReadonlyMap<number, number>): Cell
     return value === undefined ? cell : { ...cell, content: { kind: 'number', value } as const };
   });
   return { ...plan, cells };
+}
+
+function same(left: CellValue, right: CellValue | undefined): boolean {
+  if (typeof left !== 'object' || typeof right !== 'object') return Object.is(left, right);
+  return left.kind === right.kind && left.origin === right.origin;
 }
 
 describe('recalculating closures', () => {
@@ -34,7 +39,9 @@ describe('recalculating closures', () => {
             numbers.set(cell, value);
           }
           closures.recalculate();
-          expect(closures.values()).toEqual(closuresOf(withNumbers(plan, numbers), graph).values());
+          const [moved, whole] = [closures.values(), closuresOf(withNumbers(plan, numbers), graph).values()];
+          expect(moved).toHaveLength(whole.length);
+          expect(whole.flatMap((value, cell) => (same(value, moved[cell]) ? [] : { cell, value }))).toEqual([]);
         }
       }),
       { seed, numRuns: 8 },
