@@ -7,6 +7,7 @@ export default defineConfig({
   cacheDir: '.cache/vitest',
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/helpers/random-seed.ts'],
     exclude: [...configDefaults.exclude, 'tests/**/*.browser.test.ts', 'tests/e2e/**'],
     allowOnly: false,
     // How long a test may take says nothing of the program, only of the machine: on two cores with six other programs one
