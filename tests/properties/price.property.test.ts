@@ -70,20 +70,16 @@ describe.each(shippedSystems)('%s', (system) => {
     );
   });
 
-  it('never gets cheaper as the floor grows, the target and the grinder being fixed', () => {
+  it('never gets cheaper as the floor grows, the target, the grinder and the visits being fixed', () => {
     fc.assert(
       fc.property(someEntries, between(8, 100), between(8, 100), (set, one, other) => {
         const fixed = { grinder: 'walk_behind', ...set };
         const small = price(system, { ...fixed, 'areas.bay.length': Math.min(one, other) });
         const large = price(system, { ...fixed, 'areas.bay.length': Math.max(one, other) });
-        expectNotLess(large, small, [
-          'materials_bought',
-          'paid_hours',
-          'crew_days',
-          'direct_cost',
-          'list_price',
-          'price',
-        ]);
+        expectNotLess(large, small, ['materials_bought']);
+        // A floor that tips over from waiting on site to coming again pays the wait no more: its own test bounds that.
+        if (large.number('visits') === small.number('visits'))
+          expectNotLess(large, small, ['paid_hours', 'crew_days', 'direct_cost', 'list_price', 'price']);
       }),
       { seed, numRuns },
     );

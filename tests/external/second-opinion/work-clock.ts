@@ -47,6 +47,14 @@ interface Visit {
   hours: number;
   clock: number;
   lastDone: number;
+  /** Of loading out, what is done before its end. */
+  readonly loaded: number;
+}
+
+interface Run {
+  readonly whole: number;
+  readonly toCoat: number;
+  readonly coat: boolean;
 }
 
 /** Up to a quarter of an hour over costs neither a trip nor half a day. */
@@ -81,9 +89,13 @@ export class WorkClock {
   }
 
   follow(tasks: readonly PlannedTask[]): void {
-    for (const task of tasks) {
+    for (const [at, task] of tasks.entries()) {
       if (task.included)
-        this.tasks.push(task.beside && this.hasSomebodyFree(task) ? this.besideOthers(task) : this.next(task));
+        this.tasks.push(
+          task.beside && this.hasSomebodyFree(task)
+            ? this.besideOthers(task)
+            : this.next(task, this.runFrom(tasks, at)),
+        );
       else this.tasks.push({ ...task, hours: 0, starts: Number.NaN, ends: Number.NaN });
     }
   }
@@ -94,7 +106,7 @@ export class WorkClock {
       const visit = this.made[at];
       return visit === undefined
         ? none
-        : this.paidFor(visit, numberIn(this.quote.rows('trips')[at] ?? {}, 'released_hours'));
+        : this.paidFor(at, visit, numberIn(this.quote.rows('trips')[at] ?? {}, 'released_hours'));
     });
   }
 
@@ -137,18 +149,37 @@ export class WorkClock {
     return alone + (hours - people * alone) / (people + leadPeople);
   }
 
-  private next(task: PlannedTask): TimedTask {
+  /** What is done in one go from a task on: up to the next coat that is waited for. */
+  private runFrom(tasks: readonly PlannedTask[], first: number): Run {
+    const known = new Set(tasks.slice(0, first + 1).flatMap(({ over, included }) => (included && over ? [over] : [])));
+    const run = { whole: 0, toCoat: 0, coat: false };
+    for (const { task, hours, people, beside, included, over, lays, ifMissed, visit } of tasks.slice(first)) {
+      if (!included || task === 'load_early' || task === 'fill_joints_after') continue;
+      if (over !== undefined && !known.has(over)) break;
+      run.coat ||= lays !== undefined;
+      const alone = beside && peopleOn(visit, measured(this.quote).area, this.quote) > 1;
+      const takes = alone || ifMissed === true ? 0 : hours / people;
+      run.whole += takes;
+      if (!run.coat) run.toCoat += takes;
+    }
+    return run;
+  }
+
+  private next(task: PlannedTask, run: Run): TimedTask {
     const cure = this.cures.get(task.over ?? '');
     const down = this.laid.get(task.over ?? '');
     const ready = Math.max(this.free + this.waited, cure === undefined || down === undefined ? 0 : down + cure.from);
     const length = task.hours / task.people;
     let starts = Math.max(this.free, ready);
     let counted = this.free;
-    if (task.visit > this.visit.planned || (ready > this.free && this.isTooLateToWait(task, ready))) {
+    if (task.visit > this.visit.planned || (ready > this.free && this.isTooLateToWait(task, ready, run))) {
       starts = this.opensAt(ready);
       this.open(Math.max(task.visit, this.visit.planned), starts);
       counted = starts;
-    } else if (toCoat(task) && this.isTooLate(this.free, task.lays === undefined ? length : 2 * length)) {
+    } else if (
+      toCoat(task) &&
+      this.isTooLate(this.free, task.lays === undefined ? Math.min(length, this.dayOnSite) : this.andLoaded(run))
+    ) {
       starts = midnight(this.free) + 24 + this.from;
       counted = starts;
     }
@@ -159,17 +190,22 @@ export class WorkClock {
     return this.done({ ...task, hours, starts, ends }, ends, counted);
   }
 
-  /** Nobody waits unless what comes then, twice its own time for what follows it, and loading out are done that day. */
-  private isTooLateToWait(task: PlannedTask, ready: number): boolean {
-    const length = Math.min(2 * (task.hours / task.people), this.dayOnSite);
+  /** Nobody waits unless the coat can be begun in time, laid, washed up after and loaded out that day. */
+  private isTooLateToWait(task: PlannedTask, ready: number, run: Run): boolean {
     const today = midnight(this.free);
-    const done = ready + length + this.share * this.quote.entry('load_out');
-    return ready > today + this.latest || (toCoat(task) && done > today + this.until + grace);
+    const begins = ready + (task.over !== undefined && run.coat ? run.toCoat : 0);
+    return begins > today + this.latest || (toCoat(task) && ready + this.andLoaded(run) > today + this.until + grace);
+  }
+
+  /** A run, of a day at most, and what of loading out is left after it. */
+  private andLoaded({ whole }: Run): number {
+    const left = this.share * this.quote.entry('load_out') - this.visit.loaded;
+    return Math.min(whole, this.dayOnSite) + Math.max(0, left);
   }
 
   private isTooLate(time: number, length: number): boolean {
     const today = midnight(this.free);
-    return time > today + this.latest || time + Math.min(length, this.dayOnSite) > today + this.until + grace;
+    return time > today + this.latest || time + length > today + this.until + grace;
   }
 
   /** The first morning after, unless the coat is not ready by the middle of that day. */
@@ -182,7 +218,7 @@ export class WorkClock {
   private open(planned: number, starts: number): void {
     const setUp = this.setUp(this.made.length === 0);
     const crew = peopleOn(planned, measured(this.quote).area, this.quote);
-    this.made.push({ planned, crew, setUp, arrives: starts - setUp, hours: 0, clock: 0, lastDone: starts });
+    this.made.push({ planned, crew, setUp, arrives: starts - setUp, hours: 0, clock: 0, lastDone: starts, loaded: 0 });
   }
 
   private done(task: TimedTask, free: number, counted: number): TimedTask {
@@ -208,13 +244,15 @@ export class WorkClock {
     return now + left;
   }
 
-  private paidFor(visit: Visit, released: number): PlannedVisit {
+  private paidFor(at: number, visit: Visit, released: number): PlannedVisit {
     const { crew } = visit;
     const fixed = visit.setUp + this.share * this.quote.entry('load_out');
     const [worked, onSite] = [visit.hours + crew * fixed, visit.clock + fixed];
     const late = visit.arrives - midnight(visit.arrives) - this.from;
     const byHours = wholeUp((late + onSite - grace) / this.dayOnSite);
-    const days = Math.max((midnight(visit.lastDone) - midnight(visit.arrives)) / 24 + 1, byHours);
+    const filled = Math.max((midnight(visit.lastDone) - midnight(visit.arrives)) / 24 + 1, byHours);
+    const nextComes = this.made[at + 1]?.arrives ?? Number.POSITIVE_INFINITY;
+    const days = Math.min(filled, (midnight(nextComes) - midnight(visit.arrives)) / 24);
     const away = days * (this.share * this.quote.entry('shop_time') + 2 * this.quote.entry('drive_time'));
     const [day, half] = [this.quote.entry('day_length'), this.quote.entry('half_day')];
     return {
