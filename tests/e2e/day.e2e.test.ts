@@ -128,7 +128,7 @@ describe('two jobs, one crew, one day', () => {
   it('two floors of standard flake are refused, since the base cures over the night', async () => {
     const { page, close } = await openDay();
     await chooseBoth(page, standard);
-    await stacked(page).getByText('They do not go on one day.').waitFor();
+    await stacked(page).getByText('They do not fit in one day.').waitFor();
     await stacked(page)
       .getByText(/^No order ends by 20:00 with 1 h to spare: .* ends \d\d:\d\d next day\.$/)
       .waitFor();
@@ -142,7 +142,7 @@ describe('two jobs, one crew, one day', () => {
       .getByText(/^Both fit one day/)
       .waitFor();
     await enter(page, 'Drive between the two', '3');
-    await stacked(page).getByText('They do not go on one day.').waitFor();
+    await stacked(page).getByText('They do not fit in one day.').waitFor();
     await page.getByText('saved', { exact: true }).waitFor();
     await page.reload();
     await turnOwner(page);
@@ -164,7 +164,7 @@ describe('two jobs, one crew, one day', () => {
       .getByRole('row', { name: /^Juniper Lane/ })
       .first()
       .waitFor();
-    await stacked(page).getByText('They do not go on one day.').waitFor();
+    await stacked(page).getByText('They do not fit in one day.').waitFor();
     await close();
   });
 });
@@ -209,7 +209,7 @@ describe('by keyboard alone', () => {
     await tabTo(page, /^The day is at most/);
     await page.keyboard.type('9');
     await page.keyboard.press('Enter');
-    await stacked(page).getByText('They do not go on one day.').waitFor();
+    await stacked(page).getByText('They do not fit in one day.').waitFor();
     await page.keyboard.press('ControlOrMeta+A');
     await page.keyboard.type('14');
     await page.keyboard.press('Enter');

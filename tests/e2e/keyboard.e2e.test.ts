@@ -61,6 +61,16 @@ describe('by keyboard alone', () => {
     await page.keyboard.down('Enter');
     await page.getByRole('button', { name: 'Customer’s view' }).waitFor();
     await page.keyboard.up('Enter');
+    // The button that was held is gone: the next Tab goes on from here and not from the top of the page.
+    const here = page.getByRole('link', { name: 'Side by side' }).first();
+    await expect
+      .poll(() =>
+        here.evaluate((link) => {
+          const root = link.getRootNode();
+          return root instanceof ShadowRoot && root.activeElement === link;
+        }),
+      )
+      .toBe(true);
     await tabTo(page, /^Costing/);
     await page.keyboard.press('Enter');
     await page.getByRole('navigation', { name: 'Sheets' }).waitFor();

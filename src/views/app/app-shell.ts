@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Edit } from '../../quote/edit.ts';
 import type { OpenQuote, QuoteDesk } from '../../session/quote-desk.ts';
@@ -13,6 +13,7 @@ import { refusalWords } from '../parts/refusal-words.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import '../price/price-face.ts';
 import { appShellStyles } from './app-shell.styles.ts';
+import { focusFace } from './focus-face.ts';
 import { keepMeasures, readMeasures } from './measures-choice.ts';
 import './measures-picker.ts';
 import { newQuoteAt } from './new-quote-at.ts';
@@ -67,7 +68,8 @@ export class AppShell extends LitElement {
     this.close();
   }
 
-  protected override updated(): void {
+  protected override updated(changed: PropertyValues): void {
+    if (changed.get('owner') !== undefined) focusFace(this.renderRoot);
     if (this.open !== undefined && this.route.kind === 'quote') this.dispatchEvent(new Event('quote-shown'));
   }
 
@@ -261,11 +263,10 @@ export class AppShell extends LitElement {
   }
 
   private readonly onNew = async (): Promise<void> => {
-    const { desk } = this;
-    if (desk === undefined) return;
     const at = this.clock();
     const wanted = newQuoteAt(at);
-    const made = await desk.make(wanted, at);
+    const made = await this.desk?.make(wanted, at);
+    if (made === undefined) return;
     if ('kind' in made) this.trouble = made.reason;
     else location.hash = writeRoute({ kind: 'quote', id: wanted.id, face: 'price' });
   };

@@ -119,8 +119,12 @@ function numberRow(name: string, options: readonly NamedResults[], measures: Mea
 /** A difference in words: hours to a tenth, shares in points. */
 function apart(more: number, unit: Unit, measures: Measures): string {
   const way = more > 0 ? 'more' : 'less';
-  if (isShare(unit)) return `${formatQuantity(Math.abs(more) * 100, one, { digits: 1 })} points ${way}`;
+  if (isShare(unit)) return `${pointsApart(Math.abs(more) * 100)} points ${way}`;
   return `${formatQuantity(Math.abs(more), unit, isMoney(unit) ? { measures } : { digits: 1, measures })} ${way}`;
+}
+
+function pointsApart(points: number): string {
+  return points < 0.1 ? 'under 0.1' : formatQuantity(points, one, { digits: 1 });
 }
 
 function row(

@@ -27,13 +27,18 @@ export const costingFaceStyles = css`
   nav {
     position: sticky;
     top: 1rem;
-    max-height: calc(100vh - 5rem);
+    max-height: calc(100vh - 6rem);
     overflow-y: auto;
   }
 
   .side {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 1rem;
+  }
+
+  .results {
+    overflow-x: auto;
   }
 
   .close {

@@ -146,8 +146,10 @@ function workedText({ definition, worked, measures }: FieldParts, unit: Unit): s
   return typeof worked === 'number' ? formatQuantity(worked, unit, { measures }) : 'nothing yet';
 }
 
-function standardText({ stored, standard, measures }: FieldParts, unit: Unit, options: readonly FieldOption[]): string {
+function standardText(parts: FieldParts, unit: Unit, options: readonly FieldOption[]): string {
+  const { definition, stored, standard, measures } = parts;
   if (stored === undefined || standard === undefined) return '';
+  if (definition.kind === 'entry' && definition.yesNo === true) return standard === 1 ? 'yes' : 'no';
   if (typeof standard === 'number') return formatQuantity(standard, unit, { measures });
   return options.find((option) => option.code === standard)?.label ?? standard;
 }

@@ -15,7 +15,8 @@ export class ResultBar extends LitElement {
       z-index: 1;
       display: flex;
       justify-content: center;
-      gap: 0.25rem 3rem;
+      flex-wrap: wrap;
+      gap: 0 3rem;
       padding: 0.5rem 1rem;
       background: var(--paper);
       border-top: 1px solid var(--rule);

@@ -65,6 +65,21 @@ export class ResultsBoard extends LitElement {
         font-weight: 600;
       }
 
+      /* Three options and more have no room for a unit beside every number. */
+      .many th,
+      .many td {
+        padding-inline: 0.25rem;
+      }
+
+      .many td button {
+        white-space: normal;
+        text-align: right;
+      }
+
+      .many .price td button {
+        font-size: var(--large);
+      }
+
       td button:hover {
         color: var(--resin);
       }
@@ -115,7 +130,7 @@ export class ResultsBoard extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const { board } = this;
     if (board === undefined) return nothing;
-    return html`<table>
+    return html`<table class=${board.options.length > 2 ? 'many' : ''}>
       <caption class="hidden">Results, side by side</caption>
       <thead>
         <tr>

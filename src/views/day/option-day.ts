@@ -135,7 +135,7 @@ export class OptionDay extends LitElement {
               <th scope="col" class="words">Visit</th>
               <th scope="col">Crew</th>
               <th scope="col">Labour</th>
-              <th scope="col">Waiting and ways</th>
+              <th scope="col">Driving and waiting</th>
               <th scope="col">Paid</th>
               <th scope="col">Crew-days</th>
             </tr>

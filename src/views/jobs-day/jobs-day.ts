@@ -70,7 +70,7 @@ export class JobsDay extends LitElement {
   private tried(jobs: readonly [ChosenJob, ChosenJob]): TemplateResult {
     const { verdict, blocks, day, reasons } = twoJobs(jobs, this.settings);
     return html`<div class="answer" role="group" aria-label="Whether both fit one day">
-        <p><strong>${day?.words ?? (verdict === 'not one day' ? 'They do not go on one day.' : 'Whether they go on one day cannot be told.')}</strong></p>
+        <p><strong>${day?.words ?? (verdict === 'not one day' ? 'They do not fit in one day.' : 'Whether they fit in one day cannot be told.')}</strong></p>
         ${reasons.length === 0 ? nothing : html`<ul>${reasons.map((reason) => html`<li>${reason}</li>`)}</ul>`}
       </div>
       ${day === undefined ? nothing : this.day(day)} ${blocks.length === 0 ? nothing : this.blocks(blocks)}`;

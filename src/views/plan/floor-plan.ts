@@ -159,7 +159,12 @@ export class FloorPlan extends LitElement {
     this.stopDrag();
     this.moving = row;
     this.told =
-      row === undefined ? nothingTold : { words: 'Drag a corner, or move it with the arrow keys.', refused: false };
+      row === undefined
+        ? nothingTold
+        : {
+            words: 'Drag a corner, or move it with the arrow keys. In the list, + adds a corner on a side.',
+            refused: false,
+          };
   }
 
   private drawByCorners(area: MeasuredArea, edit: Edit): void {

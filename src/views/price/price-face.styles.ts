@@ -97,7 +97,7 @@ export const priceFaceStyles = css`
   }
 
   .held {
-    margin: 0.5rem 0 0;
+    margin: 0.5rem 0;
     padding: 0.5rem 0.75rem;
     border-left: 4px solid var(--caution);
     background: var(--caution-wash);
