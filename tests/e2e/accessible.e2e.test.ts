@@ -54,6 +54,9 @@ describe.each(['light', 'dark', 'sun'])('in %s, axe finds nothing', (theme) => {
     await page.getByRole('link', { name: /^Juniper Lane/ }).click();
     await page.getByRole('heading', { name: /^Measure/ }).waitFor();
     expect(await faults(page), 'Price').toEqual([]);
+    await page.getByRole('link', { name: 'Side by side' }).first().click();
+    await page.getByRole('row', { name: /^Included: cracks/ }).waitFor();
+    expect(await faults(page), 'Side by side').toEqual([]);
     await turnOwner(page);
     await page.getByText('Gross profit', { exact: true }).first().waitFor();
     expect(await faults(page), 'Price, owner').toEqual([]);

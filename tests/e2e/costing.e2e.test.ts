@@ -1,7 +1,7 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hasFocus, sheetKey, sideScroll, turnToSheet, untilDrawn } from '../helpers/drawn-page.ts';
-import { launchBrowser, openCosting } from '../helpers/open-app.ts';
+import { launchBrowser, openCosting, turnOwner } from '../helpers/open-app.ts';
 
 let browser: Browser;
 
@@ -31,6 +31,25 @@ async function bothPrices(page: Page): Promise<[number, number]> {
   return [priceIn(flake), priceIn(solid)];
 }
 
+/** From now on, the prices of both options as each frame shows them; those that differ, in order. */
+async function watchFrames(page: Page): Promise<() => Promise<[number, number][]>> {
+  const watched = await Promise.all(
+    [flake, solid].map((option) => page.getByRole('button', { name: `Why: Price, ${option},` }).elementHandle()),
+  );
+  const seen = await page.evaluateHandle((buttons) => {
+    const frames: (string | null)[][] = [];
+    const look = (): void => {
+      const labels = buttons.map((button) => button?.getAttribute('aria-label') ?? null);
+      if (labels.join() !== frames.at(-1)?.join()) frames.push(labels);
+      requestAnimationFrame(look);
+    };
+    look();
+    return frames;
+  }, watched);
+  return async () =>
+    (await seen.jsonValue()).map(([first, second]) => [dollarsIn(first ?? null), dollarsIn(second ?? null)]);
+}
+
 function dollarsIn(label: string | null): number {
   const dollars = /\$([\d,]+(\.\d+)?)/.exec(label ?? '')?.[1];
   if (dollars === undefined) throw new Error(`No price in “${label}”`);
@@ -57,22 +76,23 @@ describe('Costing in the built app', () => {
   it('moves the price of both systems when the floor grows from 22 to 30 ft, and undo moves them back', async () => {
     const { page, problems, close } = await openCosting(browser);
     const before = await bothPrices(page);
+    const framesSoFar = await watchFrames(page);
     await enter(page, await cellOf(page, 'Areas', 'Bay', 'Width'), `30'`);
-    // Both move in the same frame: as soon as one has moved, so has the other.
-    let after = before;
-    await expect
-      .poll(async () => {
-        after = await bothPrices(page);
-        return after[0];
-      })
-      .toBeGreaterThan(before[0]);
+    await expect.poll(() => priceOf(page, flake)).toBeGreaterThan(before[0]);
+    const after = await bothPrices(page);
     expect(after[1]).toBeGreaterThan(before[1]);
+    // No frame shows one price moved and the other not.
+    expect(await framesSoFar()).toEqual([before, after]);
     await page.getByRole('button', { name: /^Undo: Width/ }).click();
     await page.getByRole('button', { name: /^Redo: Width/ }).waitFor();
     expect(await bothPrices(page)).toEqual(before);
     await page.getByRole('button', { name: /^Redo: Width/ }).click();
     await page.getByRole('button', { name: /^Undo: Width/ }).waitFor();
     expect(await bothPrices(page)).toEqual(after);
+    await page.getByText('saved', { exact: true }).waitFor();
+    await page.reload();
+    await turnOwner(page);
+    await expect.poll(() => bothPrices(page)).toEqual(after);
     expect(problems).toEqual([]);
     await close();
   });

@@ -173,8 +173,15 @@ describe('what standard flake and flake in a day are worth on 240 ft²', () => {
   it('is said for a full and for an empty calendar, by the figures of Side by side', async () => {
     const { page, close } = await openDay();
     const region = page.getByRole('region', { name: 'What they are worth' });
-    await region.getByText(/^With the calendar full, .* more a crew-day\./).waitFor();
-    await region.getByText(/^With the calendar empty, .* more a job\./).waitFor();
+    // Which of the two, by how much, and why.
+    await region
+      .getByText(/^With the calendar full, Full flake( in a day)? earns \$[\d,]+ more a crew-day\. It takes .*crew-day/)
+      .waitFor();
+    await region
+      .getByText(
+        /^With the calendar empty, Full flake( in a day)? earns \$[\d,]+ more a job\. It is priced .* pays .* h/,
+      )
+      .waitFor();
     const cells = region.getByRole('row', { name: /contribution of the job/ }).getByRole('cell');
     await cells.nth(1).waitFor();
     const shown = await cells.allTextContents();

@@ -71,6 +71,23 @@ describe('a clear aspartic', () => {
     }
   });
 
+  it('takes a car sooner in summer than in spring', () => {
+    for (const humidity of [0.3, 0.5, 0.65, 0.8])
+      expect(clear({ slab_temperature: 90, humidity })('drive_from')).toBeLessThan(
+        clear({ slab_temperature: 70, humidity })('drive_from'),
+      );
+  });
+
+  it('does not follow the doubling rule: 25 °F colder in the wet is not 2.6 times as long', () => {
+    // 2 to the power of 25 / 18 is 2.619; 5 to 6 h on the cold wet day are at most half as long again as 4.
+    const [mild, cold] = [
+      clear({ slab_temperature: 75, humidity: 0.5 })('walk_from'),
+      clear({ slab_temperature: 50, humidity: 0.8 })('walk_from'),
+    ];
+    expect(cold / mild).toBeGreaterThan(1);
+    expect(cold / mild).toBeLessThan(1.5);
+  });
+
   it('is as fast as its data sheet states at 75 °F and 50 % humidity, to 2 %', () => {
     expect(Math.abs(clear({ slab_temperature: 75, humidity: 0.5 })('time_share') - 1)).toBeLessThan(0.02);
   });

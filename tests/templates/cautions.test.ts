@@ -33,6 +33,27 @@ describe('isocyanates and epoxy', () => {
   });
 });
 
+describe('an old floor', () => {
+  // From memory: asbestos in old mastic and tile; 40 CFR 745, lead in homes from before 1978.
+  const check = (old_surface: string, name: string) => priced(flake, { set: { old_surface } }).check(name);
+
+  it.each(['thin_paint', 'peeling_coating'])('with %s is noted: the paint may hold lead, test it first', (surface) => {
+    expect(check(surface, 'paint_known')).toMatchObject({ verdict: 'fails', severity: 'note' });
+    expect(check(surface, 'paint_known').says).toMatch(/lead.*Test before grinding; local rules decide/);
+    expect(check(surface, 'paint_known').source).toContain('from memory');
+  });
+
+  it('with mastic is stopped: it may hold asbestos, and a licensed laboratory tests it', () => {
+    expect(check('mastic', 'mastic_tested')).toMatchObject({ verdict: 'fails', severity: 'stop' });
+    expect(check('mastic', 'mastic_tested').says).toMatch(/asbestos.*licensed laboratory.*local rules decide/);
+    expect(check('mastic', 'mastic_tested').source).toContain('from memory');
+  });
+
+  it('that is bare has neither', () => {
+    for (const name of ['paint_known', 'mastic_tested']) expect(check('none', name).verdict, name).toBe('holds');
+  });
+});
+
 describe('the circuit of the floor grinder', () => {
   // 1.5 kW at 120 V is 12.5 A (common practice, no source); 80 % of a circuit for hours: from memory.
   const at = (set: Readonly<Record<string, number | string>>, system = flake) => priced(system, { set });
@@ -111,7 +132,7 @@ describe('every system', () => {
         ...['hand_grinding_short', 'collector_strong_enough', 'collector_known', 'machine_dust_kept', 'flames_out'],
         ...['isocyanates_absent', 'epoxy_absent', 'vapour_thinned', 'slip_known', 'slip_enough', 'circuit_carries'],
         ...['circuit_known', 'kits_end_empty', 'starts_after_cancelling', 'orders_wait', 'deposit_under_a_cap'],
-        ...['weather_is_go', 'no_rain_on_wet_coat', 'forecast_looked_up'],
+        ...['weather_is_go', 'no_rain_on_wet_coat', 'forecast_looked_up', 'paint_known', 'mastic_tested'],
       ];
       for (const name of cautions) {
         const { verdict, says, source = '' } = floor.check(name);
