@@ -1,0 +1,44 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser, openApp } from '../helpers/open-app.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(() => browser.close());
+
+/** The cells of every row that compares, as they are read. */
+async function cellsOf(page: Page): Promise<string[][]> {
+  const rows = await page.getByRole('table').first().getByRole('row').all();
+  const read = await Promise.all(rows.map((row) => row.getByRole('cell').allTextContents()));
+  return read.filter((cells) => cells.length === 2);
+}
+
+const alike = (rows: readonly string[][]): string[][] => rows.filter(([first, second]) => first === second);
+
+describe('side by side, of the demo’s two systems', () => {
+  it('shows only what differs when asked, and all of it again', async () => {
+    const { page, problems, close } = await openApp(browser, '#/quote/demo/price');
+    await page.getByRole('link', { name: 'Side by side' }).first().click();
+    await page.getByRole('row', { name: /^Included: cracks/ }).waitFor();
+    const all = await cellsOf(page);
+    expect(alike(all).length).toBeGreaterThan(0);
+    const only = page.getByRole('button', { name: 'Only what differs' });
+    await only.click();
+    await expect.poll(async () => alike(await cellsOf(page))).toEqual([]);
+    const different = await cellsOf(page);
+    expect(different).toHaveLength(all.length - alike(all).length);
+    await only.click();
+    await expect.poll(() => cellsOf(page)).toEqual(all);
+    // The other becomes the reference: it comes first, and differences are told against it.
+    const heads = (): Promise<string[]> => page.getByRole('table').first().getByRole('columnheader').allTextContents();
+    const [first, second] = await heads();
+    await page.getByRole('button', { name: 'Compare with the next' }).click();
+    await expect.poll(heads).toEqual([second, first]);
+    expect(problems).toEqual([]);
+    await close();
+  });
+});
