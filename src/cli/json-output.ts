@@ -7,7 +7,7 @@ import { toldChecks } from '../quote/told-checks.ts';
 import { type CompiledLine, type CompiledTable, caseOf } from '../template/compiled-stack.ts';
 import { standingRows } from '../template/table-rows.ts';
 import { writtenIn } from '../template/written-words.ts';
-import { isSerialDay, noDate, writeIsoDate } from '../units/serial-day.ts';
+import { isDated, isSerialDay, writeIsoDate } from '../units/serial-day.ts';
 import { failureWords } from './failure-words.ts';
 import type { PricedSystem } from './price-systems.ts';
 
@@ -114,7 +114,7 @@ function jsonRows(
 function jsonValue(value: CellValue, type: ValueType): JsonValue {
   if (typeof value === 'object') return null;
   if (typeof value !== 'number' || !isDate(type)) return value;
-  return isSerialDay(value) && value !== noDate ? writeIsoDate(value) : null;
+  return isDated(value) ? writeIsoDate(value) : null;
 }
 
 function failureIn(value: CellValue, type: ValueType, say: (failure: Failure) => string): string | undefined {

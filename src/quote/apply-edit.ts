@@ -70,37 +70,27 @@ function withProducts(quote: QuoteDocument, products: readonly ProductRow[] | un
   return products === undefined ? quote : { ...quote, products };
 }
 
+type TablePlace = Pick<Extract<SingleEdit, { kind: 'restoreTable' }>, 'sheet' | 'table'>;
+type LinePlace = Pick<Extract<SingleEdit, { kind: 'restoreLine' }>, 'sheet' | 'line'>;
+
 /** The edit that puts a table back as it stands in `quote`, with its products where others come. */
-function restoresTable(
-  quote: QuoteDocument,
-  { sheet, table }: { readonly sheet: SheetPlace; readonly table: string },
-  othersCome: boolean,
-): SingleEdit {
-  const { products } = quote;
+function restoresTable(quote: QuoteDocument, { sheet, table }: TablePlace, othersCome: boolean): SingleEdit {
   const content = entriesAt(quote, sheet)?.tables[table];
-  return {
-    kind: 'restoreTable',
-    sheet,
-    table,
-    ...(othersCome && { products }),
-    ...(content !== undefined && { content }),
-  };
+  return { kind: 'restoreTable', sheet, table, ...before(content, quote, othersCome) };
 }
 
-function restoresLine(
-  quote: QuoteDocument,
-  { sheet, line }: { readonly sheet: SheetPlace; readonly line: string },
-  othersCome: boolean,
-): SingleEdit {
-  const { products } = quote;
+function restoresLine(quote: QuoteDocument, { sheet, line }: LinePlace, othersCome: boolean): SingleEdit {
   const content = entriesAt(quote, sheet)?.lines[line];
-  return {
-    kind: 'restoreLine',
-    sheet,
-    line,
-    ...(othersCome && { products }),
-    ...(content !== undefined && { content }),
-  };
+  return { kind: 'restoreLine', sheet, line, ...before(content, quote, othersCome) };
+}
+
+/** What an edit that restores brings back: what stood there, if anything, and the products where others came. */
+function before<Content>(
+  content: Content | undefined,
+  { products }: QuoteDocument,
+  othersCome: boolean,
+): { readonly content?: Content; readonly products?: readonly ProductRow[] } {
+  return { ...(othersCome && { products }), ...(content !== undefined && { content }) };
 }
 
 /** Any option's stack tells of the sheets that all options share. */

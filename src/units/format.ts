@@ -1,7 +1,7 @@
 import { roundTo } from './decimal-rounding.ts';
 import { type Measures, shownIn, unitIn } from './measures.ts';
 import { metricDecimals } from './metric-decimals.ts';
-import { dateText, isSerialDay, noDate, writeIsoDate } from './serial-day.ts';
+import { dateText, isDated, writeIsoDate } from './serial-day.ts';
 import { declaredTerms, one, prettyUnit, type Unit } from './unit.ts';
 
 export interface FormatOptions {
@@ -78,7 +78,7 @@ export function unitSuffix(declared: Unit, number = '', measures: Measures = 'us
  */
 export function formatForTyping(value: number, unit: Unit, measures: Measures = 'us'): string {
   if (!Number.isFinite(value)) return '';
-  if (unit.text === 'date') return isSerialDay(value) && value !== noDate ? writeIsoDate(value) : '';
+  if (unit.text === 'date') return isDated(value) ? writeIsoDate(value) : '';
   const shown = shownIn(value, unit, measures);
   const places = shown.unit === unit ? allPlaces : metricDecimals(shown.value, shown.unit, isMoney(unit));
   const number = roundTo(shown.value, places);

@@ -1,7 +1,7 @@
 import { messages } from './messages.ts';
 
 /** The day that stands for no date at all: nobody coats a floor on 1899-12-30. */
-export const noDate = 0;
+const noDate = 0;
 
 /** A date as the number of days since 1899-12-30, as spreadsheets count. */
 export type DayResult =
@@ -55,8 +55,13 @@ const inWords = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeZone
 
 /** A serial day as people say it: 46090 → 'Mar 9, 2026'; 'no date' for day 0, 'not a date' for what is none. */
 export function spokenDate(day: number): string {
-  if (day === noDate || !isSerialDay(day)) return dateText(day);
+  if (!isDated(day)) return dateText(day);
   return inWords.format(epoch + Math.floor(day) * millisecondsPerDay);
+}
+
+/** Whether a number is a day that somebody chose: neither no date nor none that can be written. */
+export function isDated(day: number): boolean {
+  return day !== noDate && isSerialDay(day);
 }
 
 /** Whether a number is a day that `writeIsoDate` can write. */

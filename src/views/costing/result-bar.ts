@@ -53,12 +53,15 @@ export class ResultBar extends LitElement {
   @property() measures: Measures = 'us';
 
   override render(): TemplateResult {
-    return html`${this.options.map(
-      ({ title, results }) => html`<div class=${isHeldBack(results) ? 'held' : ''}>
-        ${title} <strong>${wholePrice(results)}</strong> ${isHeldBack(results) ? html`<span class="mark">${notYet}</span> ` : nothing}· ${shownLine(results, 'price_per_sqft', this.measures)} · gross ${shownLine(results, 'gross_margin')} · net
+    return html`${this.options.map((option) => this.option(option))}`;
+  }
+
+  private option({ title, results }: NamedResults): TemplateResult {
+    const held = isHeldBack(results);
+    return html`<div class=${held ? 'held' : ''}>
+        ${title} <strong>${wholePrice(results)}</strong> ${held ? html`<span class="mark">${notYet}</span> ` : nothing}· ${shownLine(results, 'price_per_sqft', this.measures)} · gross ${shownLine(results, 'gross_margin')} · net
         ${shownLine(results, 'net_margin')} · ${shownLine(results, 'paid_hours')} paid
-      </div>`,
-    )}`;
+      </div>`;
   }
 }
 
