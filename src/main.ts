@@ -5,7 +5,7 @@ import { keepSetting, keptSetting } from './storage/kept-settings.ts';
 import { openQuoteStore } from './storage/quote-store.ts';
 import { composeSheet } from './template/compose.ts';
 import { productFieldsOf } from './template/product-fields.ts';
-import { afterPaint } from './views/app/after-paint.ts';
+import { AfterPaint } from './views/app/after-paint.ts';
 import { AppShell } from './views/app/app-shell.ts';
 import { IdleWork } from './views/app/idle-work.ts';
 import { madeOnDayOf } from './views/app/new-quote-at.ts';
@@ -38,7 +38,7 @@ async function start(): Promise<void> {
   const { kinds, fields } = productFieldsOf(composeSheet(priceListFile, new Map()).sheet, () => undefined);
   const { products: priceList } = readProducts(csv, [...fields.values()], kinds.keys());
   const kept = opened.kind === 'open' ? { store: opened.store } : { unkept: opened.reason };
-  const desk = new QuoteDesk({ sheets, rawSheets, priceList, later: idle.later, turn: afterPaint, ...kept });
+  const desk = new QuoteDesk({ sheets, rawSheets, priceList, later: idle.later, turn: new AfterPaint().turn, ...kept });
   await showDemoOnce(desk);
   const shell = new AppShell();
   shell.addEventListener('quote-shown', idle.begin, { once: true });

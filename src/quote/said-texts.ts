@@ -1,5 +1,6 @@
 import type { CellPlace, CellValue } from '../formula/cells.ts';
 import type { ValueType } from '../formula/checked-tree.ts';
+import { cellsRead } from '../formula/dependencies.ts';
 import type { PartEvaluator } from '../formula/evaluate-part.ts';
 import { valueText } from '../formula/explain.ts';
 import { unitOf } from '../formula/value-type.ts';
@@ -12,7 +13,8 @@ import { hours, waitText } from '../units/hours.ts';
 import { type Measures, shownIn } from '../units/measures.ts';
 import { amountsIn, labelIn } from '../units/said-units.ts';
 import { spokenDate } from '../units/serial-day.ts';
-import { evaluatorOf, lineValue, type OptionResults, writtenLine } from './option-results.ts';
+import { KeptTexts } from './kept-texts.ts';
+import { cellOfLine, evaluatorOf, lineValue, type OptionResults, writtenLine } from './option-results.ts';
 
 /** What a sheet says to the customer in a line of its own: a text, its holes filled with today's values, or a value. */
 export interface SaidText {
@@ -26,11 +28,10 @@ export interface SaidText {
  * are in `measures`.
  */
 export function saidTexts(results: OptionResults, use: SectionUse, measures: Measures = 'us'): SaidText[] {
-  const evaluate = evaluatorOf(results);
   return results.stack.sheets.flatMap((sheet) =>
     sheet.sections
       .filter((section) => section.for === use)
-      .flatMap((section) => section.lines.flatMap(({ line }) => said(line.name, results, evaluate, measures) ?? [])),
+      .flatMap((section) => section.lines.flatMap(({ line }) => said(line.name, results, measures) ?? [])),
   );
 }
 
@@ -66,10 +67,27 @@ export function filledLine(
 
 /** A free-text line with its holes filled; undefined while its `when` does not hold. */
 export function toldText(results: OptionResults, name: string): string | undefined {
-  return said(name, results, evaluatorOf(results), 'us')?.text;
+  return said(name, results, 'us')?.text;
 }
 
-function said(name: string, results: OptionResults, evaluate: PartEvaluator, measures: Measures): SaidText | undefined {
+/** Most lines say after an edit what they said before it. */
+const keptTexts = new KeptTexts<SaidText | undefined>();
+
+function said(name: string, results: OptionResults, measures: Measures): SaidText | undefined {
+  const reads = (): readonly number[] => readsOf(name, results);
+  return keptTexts.told(results, `${measures} ${name}`, reads, undefined, () => tell(name, results, measures));
+}
+
+/** The cells that what a line says is made of. */
+function readsOf(name: string, results: OptionResults): readonly number[] {
+  const { tree, say = [] } = results.stack.lines.get(name) ?? {};
+  const own = cellOfLine(results, name);
+  const trees = [...(tree ? [tree] : []), ...say.flatMap((piece) => (piece.kind === 'value' ? [piece.tree] : []))];
+  const { plan } = results.option;
+  return own === undefined ? trees.flatMap((part) => cellsRead(part, { kind: 'line', name }, plan)) : [own];
+}
+
+function tell(name: string, results: OptionResults, measures: Measures): SaidText | undefined {
   const line = results.stack.lines.get(name);
   if (line === undefined || line.definition.kind === 'check') return undefined;
   const label = labelIn(line.definition.label, unitOf(line.type), measures);
@@ -80,6 +98,7 @@ function said(name: string, results: OptionResults, evaluate: PartEvaluator, mea
     const wait = isHours(line.type) && typeof value === 'number';
     return { name, label, text: wait ? waitText(hours(value)) : spoken(value, line.type, measures) };
   }
+  const evaluate = evaluatorOf(results);
   if (line.tree !== undefined && evaluate(line.tree, { kind: 'line', name }) !== true) return undefined;
   return { name, label, text: filledLine(results, name, evaluate, measures) };
 }

@@ -1,8 +1,9 @@
 import type { CellValue } from '../formula/cells.ts';
-import type { PartEvaluator } from '../formula/evaluate-part.ts';
+import { cellsRead } from '../formula/dependencies.ts';
 import { valueText } from '../formula/explain.ts';
 import type { Measures } from '../units/measures.ts';
 import { type CheckPlace, checkPlaces } from './check-places.ts';
+import { KeptTexts } from './kept-texts.ts';
 import { evaluatorOf, type OptionResults } from './option-results.ts';
 import { outlineChecks } from './outline-checks.ts';
 import type { PassedStop } from './quote-document.ts';
@@ -49,26 +50,39 @@ export function isHeldBack(results: OptionResults): boolean {
   return toldOf(results, open, 'us').some(holdsBack);
 }
 
+/** Most checks say after an edit what they said before it. */
+const keptTexts = new KeptTexts<ToldCheck>();
+
 function toldOf(results: OptionResults, places: readonly CheckPlace[], measures: Measures): ToldCheck[] {
-  let evaluator: PartEvaluator | undefined;
-  const speak = ({ say, place, row }: CheckPlace, spoken: Measures): string => {
-    evaluator ??= evaluatorOf(results);
-    const evaluate = evaluator;
-    const words = filledText(say, results, place, spoken, ({ tree }) =>
-      valueText(evaluate(tree, place), tree.type, spoken),
-    );
-    return row === undefined ? words : `${row}: ${words}`;
-  };
-  const told = places.map((check): ToldCheck => {
-    const { place: _place, say: _say, row, ...shown } = check;
-    const verdict = verdictOf(results.read(check.cell));
-    const label = row === undefined ? check.label : `${row}: ${check.label}`;
-    const saidIn = (spoken: Measures): string => saying(verdict, label, () => speak(check, spoken));
-    const pass = verdict === 'fails' ? passOf(results, check) : undefined;
-    const stands = pass !== undefined && pass.said === saidIn('us');
-    return { ...shown, verdict, says: saidIn(measures), ...(pass && { [stands ? 'passed' : 'lapsed']: pass }) };
+  const told = places.map((check) => {
+    const reads = (): readonly number[] => readsOf(results, check);
+    const pass = passOf(results, check);
+    return keptTexts.told(results, `${measures} ${check.name}`, reads, pass, () => tell(results, check, measures));
   });
   return [...told, ...outlineChecks(results)];
+}
+
+/** The cells a check's words are made of. */
+function readsOf({ option }: OptionResults, { cell, say, place }: CheckPlace): readonly number[] {
+  return [cell, ...say.flatMap((piece) => (piece.kind === 'value' ? cellsRead(piece.tree, place, option.plan) : []))];
+}
+
+function tell(results: OptionResults, check: CheckPlace, measures: Measures): ToldCheck {
+  const { place: _place, say: _say, row, ...shown } = check;
+  const verdict = verdictOf(results.read(check.cell));
+  const label = row === undefined ? check.label : `${row}: ${check.label}`;
+  const saidIn = (spoken: Measures): string => saying(verdict, label, () => wordsOf(results, check, spoken));
+  const pass = verdict === 'fails' ? passOf(results, check) : undefined;
+  const stands = pass !== undefined && pass.said === saidIn('us');
+  return { ...shown, verdict, says: saidIn(measures), ...(pass && { [stands ? 'passed' : 'lapsed']: pass }) };
+}
+
+function wordsOf(results: OptionResults, { say, place, row }: CheckPlace, measures: Measures): string {
+  const evaluate = evaluatorOf(results);
+  const words = filledText(say, results, place, measures, ({ tree }) =>
+    valueText(evaluate(tree, place), tree.type, measures),
+  );
+  return row === undefined ? words : `${row}: ${words}`;
 }
 
 function passOf({ passed }: OptionResults, { absolute, severity, layer, name }: CheckPlace): PassedStop | undefined {

@@ -1,4 +1,5 @@
 import type { Locator, Page } from 'playwright-core';
+import { boardCell } from '../helpers/board-cell.ts';
 import { type AppPage, type BuiltApp, freshPage } from './page-app.ts';
 import { measureActs, type PaintedEdit, type PlacedAct } from './page-edits.ts';
 import { openFourOptions, turnOwner } from './page-quote.ts';
@@ -49,10 +50,7 @@ async function measureCosting(opened: AppPage): Promise<MeasuredFace[]> {
     const acts = texts.map((text) => ({ at: fieldOf(page, field), act: { kind: 'enter', text } as const }));
     measured.push({ what: `Costing: ${what}`, edits: await measureMoving(opened, acts, shown) });
   }
-  await page
-    .getByRole('button', { name: /^Why: Price, Full flake,/ })
-    .first()
-    .click();
+  await (await boardCell(page, 'Price', 'Full flake')).click();
   const [, , { texts, field }] = entries;
   const acts = texts.map((text) => ({ at: fieldOf(page, field), act: { kind: 'enter', text } as const }));
   measured.push({ what: 'Costing: option value, Why open', edits: await measureMoving(opened, acts, shown) });

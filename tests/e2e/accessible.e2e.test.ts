@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { boardCell } from '../helpers/board-cell.ts';
 import { turnToSheet, untilDrawn } from '../helpers/drawn-page.ts';
 import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
 
@@ -68,7 +69,7 @@ describe.each(['light', 'dark', 'sun'])('in %s, axe finds nothing', (theme) => {
       await turnToSheet(page, sheet);
       expect(await faults(page), `Costing, ${sheet}`).toEqual([]);
     }
-    await page.getByRole('button', { name: /^Why: Price, Full flake/ }).click();
+    await (await boardCell(page, 'Price', 'Full flake')).click();
     await page.getByRole('region', { name: 'Why' }).getByRole('heading').first().waitFor();
     expect(await faults(page), 'Costing, why').toEqual([]);
     await close();

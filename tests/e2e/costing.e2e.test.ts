@@ -1,5 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { boardCell } from '../helpers/board-cell.ts';
 import { hasFocus, sheetKey, sideScroll, turnToSheet, untilDrawn } from '../helpers/drawn-page.ts';
 import { launchBrowser, openCosting, turnOwner } from '../helpers/open-app.ts';
 
@@ -18,29 +19,28 @@ const solid = 'Solid colour, rolled';
 
 /** The price of an option as the board shows it, in dollars. */
 async function priceOf(page: Page, option: string): Promise<number> {
-  return dollarsIn(await page.getByRole('button', { name: `Why: Price, ${option}` }).getAttribute('aria-label'));
+  return dollarsIn(await (await boardCell(page, 'Price', option)).textContent());
 }
 
 /** The prices of both options at one moment. */
 async function bothPrices(page: Page): Promise<[number, number]> {
-  const keys = page.getByRole('button', { name: new RegExp(`^Why: Price, (${flake}|${solid}),`) });
-  await keys.nth(1).waitFor();
-  const labels = await keys.evaluateAll((buttons) => buttons.map((button) => button.getAttribute('aria-label') ?? ''));
-  const priceIn = (option: string): number =>
-    dollarsIn(labels.find((label) => label.startsWith(`Why: Price, ${option},`)) ?? null);
-  return [priceIn(flake), priceIn(solid)];
+  const cells = await Promise.all(
+    [flake, solid].map(async (option) => (await boardCell(page, 'Price', option)).elementHandle()),
+  );
+  const [first, second] = await page.evaluate((watched) => watched.map((cell) => cell?.textContent ?? null), cells);
+  return [dollarsIn(first ?? null), dollarsIn(second ?? null)];
 }
 
 /** From now on, the prices of both options as each frame shows them; those that differ, in order. */
 async function watchFrames(page: Page): Promise<() => Promise<[number, number][]>> {
   const watched = await Promise.all(
-    [flake, solid].map((option) => page.getByRole('button', { name: `Why: Price, ${option},` }).elementHandle()),
+    [flake, solid].map(async (option) => (await boardCell(page, 'Price', option)).elementHandle()),
   );
-  const seen = await page.evaluateHandle((buttons) => {
+  const seen = await page.evaluateHandle((cells) => {
     const frames: (string | null)[][] = [];
     const look = (): void => {
-      const labels = buttons.map((button) => button?.getAttribute('aria-label') ?? null);
-      if (labels.join() !== frames.at(-1)?.join()) frames.push(labels);
+      const texts = cells.map((cell) => cell?.textContent ?? null);
+      if (texts.join() !== frames.at(-1)?.join()) frames.push(texts);
       requestAnimationFrame(look);
     };
     look();
@@ -135,7 +135,7 @@ describe('Costing in the built app', () => {
 
   it('explains the price on a touch, and walks on to what it is made from', async () => {
     const { page, close } = await openCosting(browser);
-    await page.getByRole('button', { name: `Why: Price, ${flake}` }).click();
+    await (await boardCell(page, 'Price', flake)).click();
     const why = page.getByRole('region', { name: 'Why' });
     await why.getByText('ROUNDUP(MAX(minimum_charge, list_price').waitFor();
     await why.getByRole('button', { name: /Price at target/ }).click();
@@ -171,7 +171,7 @@ describe('Costing in the built app', () => {
   it('makes rows cards on a phone, with keys for feet and inches that a thumb can hit', async () => {
     const { page, close } = await openCosting(browser, phone);
     await page.getByRole('button', { name: /^Bay/, expanded: false }).waitFor();
-    await expect.poll(() => page.getByRole('grid').count()).toBe(0);
+    await expect.poll(() => page.locator('sheet-grid').count()).toBe(0);
     const card = page.getByRole('button', { name: /^Bay/, expanded: false });
     const closed = await card.textContent();
     await card.tap();
@@ -195,8 +195,8 @@ describe('Costing in the built app', () => {
   it('has no side scroll at 320 px', async () => {
     const { page, close } = await openCosting(browser);
     await page.setViewportSize({ width: 320, height: 640 });
-    await page.getByRole('button', { name: `Why: Price, ${flake}` }).waitFor();
-    await expect.poll(() => page.getByRole('grid').count()).toBe(0);
+    await (await boardCell(page, 'Price', flake)).waitFor();
+    await expect.poll(() => page.locator('sheet-grid').count()).toBe(0);
     const folded = page.getByRole('main').getByRole('button', { expanded: false });
     for (const sheet of ['The floor', flake, 'Shop rates']) {
       await turnToSheet(page, sheet);

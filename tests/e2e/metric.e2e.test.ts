@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { boardCell } from '../helpers/board-cell.ts';
 import { hasFocus, untilDrawn } from '../helpers/drawn-page.ts';
 import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
 import { usUnitsIn } from '../helpers/us-units.ts';
@@ -109,10 +110,7 @@ describe('the built app in metric', () => {
     await turnMetric(page);
     await turnOwner(page);
     await page.getByRole('link', { name: 'Costing' }).click();
-    await page
-      .getByRole('button', { name: /^Why: Price a square metre/ })
-      .first()
-      .click();
+    await (await boardCell(page, 'Price a square metre', 'Full flake')).click();
     const why = page.getByRole('region', { name: 'Why' });
     await why.getByText('price / floor_area').waitFor();
     await why

@@ -1,6 +1,7 @@
 import { parseUnit, type Unit } from '../../src/units/unit.ts';
+import type { ColumnView } from '../../src/views/costing/column-view.ts';
 import type { FieldView } from '../../src/views/costing/field-view.ts';
-import type { ColumnView, TableView } from '../../src/views/costing/sheet-view.ts';
+import type { TableView } from '../../src/views/costing/table-view.ts';
 
 export function unit(text: string): Unit {
   const read = parseUnit(text);

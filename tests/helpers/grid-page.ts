@@ -1,7 +1,7 @@
 import { fixture, html } from '@open-wc/testing';
 import '../../src/views/costing/sheet-grid.ts';
 import type { SheetGrid } from '../../src/views/costing/sheet-grid.ts';
-import type { TableView } from '../../src/views/costing/sheet-view.ts';
+import type { TableView } from '../../src/views/costing/table-view.ts';
 import type { SheetEvents } from '../../src/views/parts/sheet-events.ts';
 import { coatTable } from './field-views.ts';
 

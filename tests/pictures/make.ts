@@ -2,6 +2,7 @@
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { build, preview } from 'vite';
+import { boardCell } from '../helpers/board-cell.ts';
 import { chromiumFlags, findChromium } from '../helpers/find-chromium.ts';
 
 const folder = fileURLToPath(new URL('../../docs/pictures/', import.meta.url));
@@ -42,7 +43,7 @@ const pictures: readonly Picture[] = [
     show: async (page) => {
       await turnOwner(page);
       await page.getByRole('link', { name: 'Costing' }).click();
-      await page.getByRole('button', { name: /^Why: Price, Full flake/ }).click();
+      await (await boardCell(page, 'Price', 'Full flake')).click();
     },
   },
 ];

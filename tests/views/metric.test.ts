@@ -29,7 +29,7 @@ function optionsOf(opened: OpenQuote) {
 }
 
 function sheetOf(opened: OpenQuote, place: SheetPlace, measures: Measures): SheetView {
-  return sheetView(opened.session.quote, place, resultsOf(opened), new Map(), undefined, measures);
+  return sheetView({ quote: opened.session.quote, place, results: resultsOf(opened), products: new Map(), measures });
 }
 
 /** Every value of a sheet, of its lines and of its tables. */
@@ -116,7 +116,7 @@ describe('in metric no US unit is left', () => {
     const faces = [
       priceView(opened.session.quote, options, 'metric'),
       compareView(options, true, 'metric'),
-      boardView(options, () => undefined, undefined, 'metric'),
+      boardView(options, new Map(), undefined, 'metric'),
     ];
     const texts = faces.flatMap((face) => textsIn(face));
     expect(texts.length).toBeGreaterThan(200);
@@ -242,7 +242,7 @@ describe('Price in metric', () => {
   it('prices by the square metre, at 10.7639 times the price of a square foot', async () => {
     const opened = await openQuote();
     const perFoot = resultsOf(opened).read(resultsOf(opened).option.plan.lines.get('price_per_sqft') ?? -1);
-    const row = boardView(optionsOf(opened), () => undefined, undefined, 'metric').rows.find(
+    const row = boardView(optionsOf(opened), new Map(), undefined, 'metric').rows.find(
       (one) => one.kind === 'line' && one.line === 'price_per_sqft',
     );
     if (row?.kind !== 'line') throw new Error('There is no price by the area');

@@ -2,20 +2,33 @@
 const longest = 100;
 
 /**
- * Resolves once what has changed is painted, so that nobody waits for work that shows nothing. At once on a page that is
+ * Waits until what has changed is painted, so that nobody waits for work that shows nothing. At once on a page that is
  * hidden, or is being left: it is drawn no more.
  */
-export function afterPaint(): Promise<void> {
-  return new Promise((resolve) => {
-    if (document.hidden) return resolve();
-    const left = new AbortController();
-    const done = (): void => {
-      left.abort();
-      resolve();
-    };
-    requestAnimationFrame(() => setTimeout(done));
-    setTimeout(done, longest);
-    addEventListener('pagehide', done, { signal: left.signal });
-    document.addEventListener('visibilitychange', done, { signal: left.signal });
-  });
+export class AfterPaint {
+  private waiting: (() => void)[] = [];
+  private timer: ReturnType<typeof setTimeout> | undefined;
+
+  constructor() {
+    // Heard for good: to begin to listen for these the page asks the browser, which takes time before each paint.
+    addEventListener('pagehide', this.release);
+    document.addEventListener('visibilitychange', this.release);
+  }
+
+  /** Resolves once the page is painted. */
+  readonly turn = (): Promise<void> =>
+    new Promise((resolve) => {
+      if (document.hidden) return resolve();
+      this.waiting.push(resolve);
+      if (this.waiting.length > 1) return;
+      requestAnimationFrame(() => setTimeout(this.release));
+      this.timer = setTimeout(this.release, longest);
+    });
+
+  private readonly release = (): void => {
+    const { waiting } = this;
+    clearTimeout(this.timer);
+    this.waiting = [];
+    for (const resolve of waiting) resolve();
+  };
 }

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import type { Measures } from '../../units/measures.ts';
 import { type NamedResults, namedResults } from '../parts/named-results.ts';
@@ -74,7 +75,11 @@ export class CompareFace extends LitElement {
             <thead>
               <tr><td></td>${view.options.map(({ title }) => html`<th scope="col">${title}</th>`)}</tr>
             </thead>
-            ${view.groups.map((group) => this.group(group, view.options.length))}
+            ${repeat(
+              view.groups,
+              ({ title }) => title,
+              (group) => this.group(group, view.options.length),
+            )}
           </table>
         </div>
       </section>
@@ -116,7 +121,11 @@ export class CompareFace extends LitElement {
       <tr>
         <th scope="rowgroup" colspan=${columns + 1}>${title}</th>
       </tr>
-      ${shown.map((row) => this.row(row))}
+      ${repeat(
+        shown,
+        ({ name, label }) => `${name} ${label}`,
+        (row) => this.row(row),
+      )}
     </tbody>`;
   }
 

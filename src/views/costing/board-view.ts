@@ -21,7 +21,6 @@ export type BoardRow =
 
 export interface BoardValue {
   readonly optionId: string;
-  readonly option: string;
   readonly cell: number;
   readonly shown: string;
   readonly suffix: string;
@@ -71,19 +70,21 @@ const order: readonly (ResultLine | 'work_days' | { readonly heading: string })[
 export interface KeptBoard {
   readonly rows: KeptViews<BoardRow>;
   readonly values: KeptViews<BoardValue>;
+  /** What stands on it, by option and line. */
+  readonly standing: Map<string, CellValue>;
 }
 
 export function emptyBoard(): KeptBoard {
-  return { rows: new KeptViews(), values: new KeptViews() };
+  return { rows: new KeptViews(), values: new KeptViews(), standing: new Map() };
 }
 
 /**
- * `before` gives a line's value as it was before the last change, to show how far it moved. Numbers are in `measures`. What
- * is the same as in `kept` is the same object.
+ * `before` is what stood on the board before the last change, to show how far each value moved. Numbers are in `measures`.
+ * What is the same as in `kept` is the same object.
  */
 export function boardView(
   options: readonly NamedResults[],
-  before: (option: string, line: string) => CellValue | undefined,
+  before: KeptBoard['standing'],
   kept: KeptBoard = emptyBoard(),
   measures: Measures = 'us',
 ): BoardView {
@@ -94,12 +95,12 @@ export function boardView(
     }
     const values = options.flatMap((option) => {
       const found = standingValue(option, entry);
-      const earlier = before(option.id, entry);
       if (found === undefined) return [];
-      const from = [option.title, found.cell, found.type, found.value, earlier, measures];
-      return [
-        kept.values.view(`${option.id} ${entry}`, from, () => boardValue(option, entry, found, earlier, measures)),
-      ];
+      const key = `${option.id} ${entry}`;
+      const earlier = before.get(key);
+      kept.standing.set(key, found.value);
+      const from = [found.cell, found.type, found.value, earlier, measures];
+      return [kept.values.view(key, from, () => boardValue(option, entry, found, earlier, measures))];
     });
     if (values.length === 0) return [];
     const label = options[0] === undefined ? entry : lineLabel(options[0].results, entry, measures);
@@ -121,7 +122,7 @@ function standingValue({ results }: NamedResults, line: string): FoundValue | un
 }
 
 function boardValue(
-  { id, title }: NamedResults,
+  { id }: NamedResults,
   line: string,
   { cell, type, value }: FoundValue,
   before: CellValue | undefined,
@@ -129,11 +130,11 @@ function boardValue(
 ): BoardValue {
   const unit = unitOf(type);
   if (typeof value !== 'number') {
-    return { optionId: id, option: title, cell, shown: 'incomplete', suffix: '', failed: true, delta: '' };
+    return { optionId: id, cell, shown: 'incomplete', suffix: '', failed: true, delta: '' };
   }
   const whole = isMoney(unit) && Number.isInteger(value) && line === 'price';
   const shown = formatNumber(value, unit, whole ? { digits: 0, measures } : { measures });
   const moved = typeof before === 'number' ? value - before : 0;
   const delta = moved === 0 ? '' : `${moved > 0 ? '+' : ''}${formatQuantity(moved, unit, { measures })}`;
-  return { optionId: id, option: title, cell, shown, suffix: unitSuffix(unit, shown, measures), failed: false, delta };
+  return { optionId: id, cell, shown, suffix: unitSuffix(unit, shown, measures), failed: false, delta };
 }

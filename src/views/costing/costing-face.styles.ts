@@ -29,6 +29,11 @@ export const costingFaceStyles = css`
     top: 1rem;
     max-height: calc(100vh - 6rem);
     overflow-y: auto;
+    z-index: 1;
+  }
+
+  .sheet {
+    isolation: isolate;
   }
 
   .side {

@@ -1,13 +1,11 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
-import type { CellValue } from '../../formula/cells.ts';
 import type { Edit } from '../../quote/edit.ts';
-import { lineValue, type OptionResults } from '../../quote/option-results.ts';
+import type { OptionResults } from '../../quote/option-results.ts';
 import type { SheetPlace } from '../../quote/quote-document.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import type { ProductRow } from '../../template/entries.ts';
-import { resultLines } from '../../template/result-lines.ts';
 import type { Measures } from '../../units/measures.ts';
 import { refusalWords } from '../parts/refusal-words.ts';
 import '../plan/plan-drawer.ts';
@@ -53,7 +51,6 @@ export class CostingFace extends LitElement {
   /** Why the last edit was refused, by the line, cell or table it was made at. */
   @state() private refusals = noRefusals;
 
-  private earlier: ReadonlyMap<string, CellValue> = new Map();
   private askedFrom: HTMLElement | undefined;
   private readonly kept = new KeptCosting();
 
@@ -92,7 +89,7 @@ export class CostingFace extends LitElement {
         <div class="side">
           ${this.why(session)}
           <section class="results" aria-label="Results">
-            <results-board .board=${this.kept.board(options, (option, line) => this.earlier.get(`${option} ${line}`), this.measures)}></results-board>
+            <results-board .board=${this.kept.board(options, this.measures)}></results-board>
             ${options.map(
               (option) => html`<h4>${option.title}</h4>
                 <check-list .checks=${this.kept.checks(option, this.measures)} option=${option.id}></check-list>`,
@@ -119,7 +116,6 @@ export class CostingFace extends LitElement {
   private readonly onPlanEdit = ({ detail }: CustomEvent<Edit>): void => {
     const { session } = this;
     if (session === undefined) return;
-    this.earlier = this.resultsNow(session);
     const done = session.dispatch(detail);
     this.refusals = done.kind === 'refused' ? new Map([['plan', done.reason]]) : noRefusals;
   };
@@ -201,20 +197,10 @@ export class CostingFace extends LitElement {
     const type = sheetEventTypes.find((known) => known === event.type);
     if (session === undefined || results === undefined || type === undefined) return;
     const { edit, at } = editOf(type, event.detail, { sheet: place, results, priceList });
-    this.earlier = this.resultsNow(session);
     const done = session.dispatch(edit);
     this.refusals =
       done.kind === 'refused' ? new Map([[at, refusalWords(edit, done.reason, results, this.measures)]]) : noRefusals;
   };
-
-  /** Every result as it stands, to show how far the next change moves it. */
-  private resultsNow(session: QuoteSession): Map<string, CellValue> {
-    return new Map(
-      namedResults(session).flatMap(({ id, results }: { id: string; results: OptionResults }) =>
-        resultLines.map((line) => [`${id} ${line}`, lineValue(results, line)] as const),
-      ),
-    );
-  }
 }
 
 /** Half-typed text belongs to its sheet: another sheet, though of the same lines, is drawn anew. */

@@ -53,6 +53,9 @@ export interface FieldOption {
   readonly label: string;
 }
 
+/** Every product by its code. */
+export type ProductNames = ReadonlyMap<string, FieldOption & { readonly kind: string }>;
+
 /** What a field is made from. */
 export interface FieldParts {
   readonly definition: LineFile | ColumnFile;
@@ -66,7 +69,7 @@ export interface FieldParts {
   readonly ownFormula: boolean;
   /** What the formula gives, where a number was typed over it. */
   readonly worked: CellValue | undefined;
-  readonly productNames: ReadonlyMap<string, FieldOption & { readonly kind: string }>;
+  readonly productNames: ProductNames;
   readonly measures: Measures;
 }
 

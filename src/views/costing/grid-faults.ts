@@ -3,7 +3,7 @@ import type { UnreadText } from './grid-cell.ts';
 import { placeKey } from './grid-edit.ts';
 import type { GridPlace } from './grid-keys.ts';
 import { fieldAt } from './grid-shape.ts';
-import type { TableView } from './sheet-view.ts';
+import type { TableView } from './table-view.ts';
 
 /** The id of the sentence that says what is wrong at a place. */
 export function faultId({ row, column }: GridPlace): string {
@@ -16,6 +16,7 @@ export function gridFaults(
   unread: ReadonlyMap<string, UnreadText>,
   refusals: ReadonlyMap<string, string>,
 ): TemplateResult[] {
+  if (unread.size === 0 && refusals.size === 0) return [];
   const own = table.rows.flatMap((row) =>
     row.fields.flatMap(({ name, label }) => {
       const place = { row: row.id, column: name };

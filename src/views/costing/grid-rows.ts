@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { actionsCell, type CellHandlers, gridCell } from './grid-cell.ts';
 import type { GridEditor } from './grid-editor.ts';
@@ -6,31 +7,46 @@ import { faultId } from './grid-faults.ts';
 import type { PlacedColumn } from './grid-header.ts';
 import { type GridPlace, isSamePlace } from './grid-keys.ts';
 import { isAllowed, type RowAction } from './row-actions.ts';
-import type { RowView, TableView } from './sheet-view.ts';
+import type { RowView, TableView } from './table-view.ts';
 
 /** What the rows of a grid show beside their values, and what they call. */
 export interface GridRowsView {
   /** The one cell that Tab stops at. */
   readonly place: GridPlace | undefined;
   readonly editor: GridEditor;
+  /** Another after each refusal: what shows the refused entry is drawn anew. */
+  readonly refusals: ReadonlyMap<string, string>;
   readonly handlers: (place: GridPlace) => CellHandlers;
   readonly act: (row: RowView, at: number, action: RowAction) => void;
 }
 
-/** The rows of a grid under `headers` heading rows; a row keeps its elements when it moves. */
+/**
+ * The rows of a grid under `headers` heading rows; a row keeps its elements when it moves, and is described anew only when
+ * something of it is another.
+ */
 export function gridRows(
   table: TableView,
   columns: readonly PlacedColumn[],
   headers: number,
   view: GridRowsView,
 ): unknown {
+  const positions = columns.map(({ position }) => position).join();
+  const { place, editor, refusals } = view;
   return repeat(
     table.rows,
     (row) => row.id,
-    (row, at) => html`<tr data-row=${row.id} aria-rowindex=${headers + at + 1}>
-      ${columns.map((column, index) => cell(row, column, index === 0, view))}
-      ${table.free ? actions(table, row, at, view) : nothing}
-    </tr>`,
+    (row, at) => {
+      const stop = place?.row === row.id ? place.column : undefined;
+      const edit = editor.edit?.place.row === row.id ? editor.edit : undefined;
+      const from = [row, at, table.rows.length, table.columns, positions, headers, stop, edit, editor.unread, refusals];
+      return guard(
+        from,
+        () => html`<tr data-row=${row.id} aria-rowindex=${headers + at + 1}>
+          ${columns.map((column, index) => cell(row, column, index === 0, view))}
+          ${table.free ? actions(table, row, at, view) : nothing}
+        </tr>`,
+      );
+    },
   );
 }
 

@@ -3,8 +3,8 @@ import { isEntry } from './grid-edit.ts';
 import type { PlacedColumn } from './grid-header.ts';
 import type { GridPlace, GridShape } from './grid-keys.ts';
 import { rowActions } from './row-actions.ts';
-import type { TableView } from './sheet-view.ts';
 import { mayGoBack } from './standing-words.ts';
+import type { TableView } from './table-view.ts';
 
 /** The columns that are shown: those of detail when every column is asked for, or where something in them was changed. */
 export function shownColumns(table: TableView, everyColumn: boolean): readonly PlacedColumn[] {

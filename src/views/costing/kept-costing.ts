@@ -8,13 +8,16 @@ import type { ProductRow } from '../../template/entries.ts';
 import type { Measures } from '../../units/measures.ts';
 import type { NamedResults } from '../parts/named-results.ts';
 import { type BoardView, boardView, emptyBoard } from './board-view.ts';
+import type { ProductNames } from './field-view.ts';
 import { KeptViews } from './kept-views.ts';
-import { nothingKept, type ProductNames, type SheetView, sheetView } from './sheet-view.ts';
+import { nothingKept, type SheetView, sheetView } from './sheet-view.ts';
 
 /** What Costing shows of a quote, with everything that a change left alone kept as it was. */
 export class KeptCosting {
   private readonly sheets = nothingKept();
   private readonly values = emptyBoard();
+  /** What stood on the board before the last change. */
+  private earlier = new Map<string, CellValue>();
   private readonly names = new KeptViews<ProductNames>();
   private readonly lists = new KeptViews<readonly ToldCheck[]>();
   /** Of the options no number of which has changed since. */
@@ -22,6 +25,7 @@ export class KeptCosting {
 
   /** To be told of every change of numbers, and with `undefined` that some may have been missed. */
   changed(changes: readonly OptionChange[] | undefined): void {
+    this.earlier = changes === undefined ? new Map() : new Map(this.values.standing);
     if (changes === undefined) this.told.clear();
     for (const { option, changed } of changes ?? []) {
       if (changed === 'all' || changed.length > 0) this.told.delete(option);
@@ -37,15 +41,12 @@ export class KeptCosting {
   ): SheetView {
     const { products } = quote;
     const names = this.names.view('products', [priceList, products], () => productNames(priceList, products));
-    return sheetView(quote, place, results, names, this.sheets, measures);
+    return sheetView({ quote, place, results, products: names, measures }, this.sheets);
   }
 
-  board(
-    options: readonly NamedResults[],
-    before: (option: string, line: string) => CellValue | undefined,
-    measures: Measures,
-  ): BoardView {
-    return boardView(options, before, this.values, measures);
+  /** The results, with how far the last change moved them. */
+  board(options: readonly NamedResults[], measures: Measures): BoardView {
+    return boardView(options, this.earlier, this.values, measures);
   }
 
   checks({ id, results }: NamedResults, measures: Measures): readonly ToldCheck[] {

@@ -13,6 +13,11 @@ export class KeptViews<View> {
     this.kept.set(name, { from, view });
     return view;
   }
+
+  /** The view last made under this name. */
+  last(name: string): View | undefined {
+    return this.kept.get(name)?.view;
+  }
 }
 
 function sameParts(before: readonly unknown[], now: readonly unknown[]): boolean {

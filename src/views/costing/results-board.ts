@@ -1,12 +1,16 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { send } from '../parts/sheet-events.ts';
 import type { BoardRow, BoardView } from './board-view.ts';
+import { focusCell } from './grid-focus.ts';
+import { type GridPlace, type GridShape, placeAfterKey, placeKept } from './grid-keys.ts';
+import { placeOf } from './grid-shape.ts';
 
 /**
- * The results of every option beside each other, in the order an owner reads them.
+ * The results of every option beside each other, in the order an owner reads them: a grid with one tab stop, in which keys
+ * move from number to number, and a click or Enter asks why.
  *
  * @fires why-asked
  */
@@ -45,7 +49,7 @@ export class ResultsBoard extends LitElement {
         vertical-align: bottom;
       }
 
-      .price td button {
+      .price td {
         font-size: var(--larger);
         font-weight: 600;
         color: var(--resin);
@@ -59,10 +63,11 @@ export class ResultsBoard extends LitElement {
         text-align: left;
       }
 
-      td button {
-        min-height: 1.75rem;
+      tbody td {
+        height: 1.75rem;
         white-space: nowrap;
         font-weight: 600;
+        cursor: help;
       }
 
       /* Three options and more have no room for a unit beside every number. */
@@ -71,16 +76,15 @@ export class ResultsBoard extends LitElement {
         padding-inline: 0.25rem;
       }
 
-      .many td button {
+      .many tbody td {
         white-space: normal;
-        text-align: right;
       }
 
-      .many .price td button {
+      .many .price td {
         font-size: var(--large);
       }
 
-      td button:hover {
+      tbody td:hover {
         color: var(--resin);
       }
 
@@ -90,17 +94,20 @@ export class ResultsBoard extends LitElement {
         font-weight: 400;
       }
 
-      .moved button {
+      .moved {
         text-decoration: underline;
         text-decoration-color: var(--resin);
         text-decoration-thickness: 2px;
         text-underline-offset: 3px;
       }
 
+      /* What stands on a line by itself is not underlined with the rest. */
       .delta {
-        display: block;
+        display: inline-block;
+        width: 100%;
         color: var(--ink-light);
         font-size: var(--small);
+        font-weight: 400;
         min-height: 1.25rem;
       }
 
@@ -113,12 +120,11 @@ export class ResultsBoard extends LitElement {
           table-layout: fixed;
         }
 
-        td button {
+        tbody td {
           white-space: normal;
-          text-align: right;
         }
 
-        .price td button {
+        .price td {
           font-size: var(--large);
         }
       }
@@ -127,10 +133,39 @@ export class ResultsBoard extends LitElement {
 
   @property({ attribute: false }) board: BoardView | undefined;
 
+  /** The one cell that Tab stops at: a line and an option. */
+  @state() private place: GridPlace | undefined;
+
+  private shape: GridShape = { rows: [], columns: [] };
+
+  /** Brings focus to the number that was looked at last. */
+  override focus(): void {
+    if (this.place !== undefined) focusCell(this.renderRoot, this.place, 'cell');
+  }
+
+  protected override willUpdate(): void {
+    const { rows = [], options = [] } = this.board ?? {};
+    const shape = {
+      rows: rows.flatMap((row) => (row.kind === 'line' ? [row.line] : [])),
+      columns: options.map(({ id }) => id),
+    };
+    this.place = placeKept(this.place, this.shape, shape);
+    this.shape = shape;
+  }
+
   override render(): TemplateResult | typeof nothing {
-    const { board } = this;
+    const { board, place } = this;
     if (board === undefined) return nothing;
-    return html`<table class=${board.options.length > 2 ? 'many' : ''}>
+    const columns = board.options.length;
+    return html`<p class="hidden" id="hint">Enter on a number tells why it is so.</p>
+      <table
+        role="grid"
+        aria-describedby="hint"
+        class=${columns > 2 ? 'many' : ''}
+        @click=${this.onClick}
+        @keydown=${this.onKey}
+        @focusin=${this.onFocus}
+      >
       <caption class="hidden">Results, side by side</caption>
       <thead>
         <tr>
@@ -139,29 +174,54 @@ export class ResultsBoard extends LitElement {
         </tr>
       </thead>
       <tbody>
-        ${board.rows.map((row) => guard([row, board.options.length], () => this.row(row, board.options.length)))}
+        ${board.rows.map((row) => {
+          const stop = row.kind === 'line' && row.line === place?.row ? place.column : undefined;
+          return guard([row, columns, stop], () => this.row(row, columns, stop));
+        })}
       </tbody>
     </table>`;
   }
 
-  private row(row: BoardRow, columns: number): TemplateResult {
-    return row.kind === 'heading'
-      ? html`<tr class="heading"><th scope="rowgroup" colspan=${columns + 1}>${row.title}</th></tr>`
-      : html`<tr class=${row.line === 'price' ? 'price' : ''}>
-                <th scope="row">${row.label}</th>
-                ${row.values.map(
-                  (value) => html`<td class=${value.delta === '' ? '' : 'moved'}>
-                    <button
-                      type="button"
-                      class=${value.failed ? 'failed' : ''}
-                      aria-label="Why: ${row.label}, ${value.option}, ${value.shown} ${value.suffix}"
-                      @click=${() => send(this, 'why-asked', { cell: value.cell, option: value.optionId })}
-                    >
-                      ${value.shown} <span class="unit">${value.suffix}</span></button
-                    >${row.line === 'price' ? html`<span class="delta">${value.delta}</span>` : nothing}
-                  </td>`,
-                )}
-              </tr>`;
+  /** `stop` is the option whose number in this row Tab stops at. */
+  private row(row: BoardRow, columns: number, stop: string | undefined): TemplateResult {
+    if (row.kind === 'heading')
+      return html`<tr class="heading"><th scope="rowgroup" colspan=${columns + 1}>${row.title}</th></tr>`;
+    return html`<tr class=${row.line === 'price' ? 'price' : ''} data-row=${row.line}>
+      <th scope="row">${row.label}</th>
+      ${row.values.map(
+        ({ optionId, shown, suffix, delta, failed }) => html`<td
+          data-column=${optionId}
+          tabindex=${optionId === stop ? 0 : -1}
+          class="${delta === '' ? '' : 'moved'} ${failed ? 'failed' : ''}"
+        >${shown} <span class="unit">${suffix}</span>${row.line === 'price' ? html`<span class="delta">${delta}</span>` : nothing}</td>`,
+      )}
+    </tr>`;
+  }
+
+  private readonly onFocus = ({ target }: FocusEvent): void => {
+    this.place = placeOf(target) ?? this.place;
+  };
+
+  private readonly onClick = ({ target }: MouseEvent): void => {
+    this.ask(placeOf(target));
+  };
+
+  private readonly onKey = (event: KeyboardEvent): void => {
+    const place = placeOf(event.target);
+    if (place === undefined) return;
+    const next = placeAfterKey(place, event, this.shape);
+    if (next !== undefined) focusCell(this.renderRoot, next, 'cell');
+    else if (event.key === 'Enter' || event.key === ' ') this.ask(place);
+    else return;
+    event.preventDefault();
+  };
+
+  private ask(place: GridPlace | undefined): void {
+    const row = this.board?.rows.find((one) => one.kind === 'line' && one.line === place?.row);
+    const value = row?.kind === 'line' ? row.values.find(({ optionId }) => optionId === place?.column) : undefined;
+    if (value === undefined) return;
+    this.place = place;
+    send(this, 'why-asked', { cell: value.cell, option: value.optionId });
   }
 }
 

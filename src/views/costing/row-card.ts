@@ -7,8 +7,8 @@ import './field-line.ts';
 import type { FieldView } from './field-view.ts';
 import { isEntry } from './grid-edit.ts';
 import { actionWords, isAllowed, rowActions, sendAction } from './row-actions.ts';
-import type { RowView, TableView } from './sheet-view.ts';
 import { mayGoBack } from './standing-words.ts';
+import type { RowView, TableView } from './table-view.ts';
 
 /**
  * A row of a table on a phone: its name and its three telling numbers, opening to a form with every column.

@@ -15,10 +15,10 @@ import { columnGroups, headerRows } from './grid-header.ts';
 import { type GridPlace, type GridShape, nextPlace, placeAfterKey, placeKept } from './grid-keys.ts';
 import { gridRows } from './grid-rows.ts';
 import { fieldAt, gridShape, placeOf, shownColumns, takesEntry } from './grid-shape.ts';
-import { type RowAction, sendAction } from './row-actions.ts';
+import { sendAction } from './row-actions.ts';
 import { sheetGridStyles } from './sheet-grid.styles.ts';
-import type { RowView, TableView } from './sheet-view.ts';
 import { mayGoBack } from './standing-words.ts';
+import type { TableView } from './table-view.ts';
 
 /**
  * A table of a sheet as a grid: one tab stop, keys move between its cells, and a sentence under it tells how the cell
@@ -57,8 +57,13 @@ export class SheetGrid extends LitElement {
     this.go({ row, column: column ?? columns[0] ?? '' });
   }
 
+  /** Brings focus back to the cell that had it. */
+  override focus(): void {
+    if (this.place !== undefined) focusCell(this.renderRoot, this.place, 'cell');
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
-    this.hadFocus = this.holdsFocus();
+    this.hadFocus = Boolean(this.shadowRoot?.activeElement);
     const earlier = changed.get('table');
     if (earlier !== undefined && earlier.name !== this.table?.name) this.editor.reset();
     const shape = gridShape(this.table, this.everyColumn);
@@ -88,8 +93,12 @@ export class SheetGrid extends LitElement {
             ${gridRows(table, columns, headers, {
               place: this.place,
               editor: this.editor,
+              refusals: this.refusals,
               handlers: (place) => this.handlers(place),
-              act: (row, at, action) => this.act(table, row, at, action),
+              act: (row, at, action) => {
+                this.go({ row: row.id, column: action });
+                sendAction(this, action, table.name, row.id, at);
+              },
             })}
           </tbody>
         </table>
@@ -104,7 +113,7 @@ export class SheetGrid extends LitElement {
   }
 
   protected override updated(changed: PropertyValues<this>): void {
-    const lost = this.hadFocus && !this.holdsFocus() ? 'cell' : 'none';
+    const lost = this.hadFocus && !this.shadowRoot?.activeElement ? 'cell' : 'none';
     const pull = this.pull === 'none' ? lost : this.pull;
     this.pull = 'none';
     if (pull !== 'none') this.focusPlace(pull);
@@ -273,15 +282,6 @@ export class SheetGrid extends LitElement {
 
   private ask({ cell }: FieldView): void {
     if (cell !== undefined) send(this, 'why-asked', { cell });
-  }
-
-  private act(table: TableView, row: RowView, at: number, action: RowAction): void {
-    this.go({ row: row.id, column: action });
-    sendAction(this, action, table.name, row.id, at);
-  }
-
-  private holdsFocus(): boolean {
-    return (this.shadowRoot?.activeElement ?? null) !== null;
   }
 
   private focusPlace(pull: FocusPull): void {

@@ -8,7 +8,7 @@ import './row-card.ts';
 import { RowCard } from './row-card.ts';
 import './sheet-grid.ts';
 import { sheetTableStyles } from './sheet-table.styles.ts';
-import type { TableView } from './sheet-view.ts';
+import type { TableView } from './table-view.ts';
 
 /**
  * A table of a sheet: rows of the trade in a grid, or each row a card on a phone.

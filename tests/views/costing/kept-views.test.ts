@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Edit } from '../../../src/quote/edit.ts';
+import type { OptionResults } from '../../../src/quote/option-results.ts';
 import type { SheetPlace } from '../../../src/quote/quote-document.ts';
+import type { BoardView } from '../../../src/views/costing/board-view.ts';
 import { KeptCosting } from '../../../src/views/costing/kept-costing.ts';
 import type { SectionView, SheetView } from '../../../src/views/costing/sheet-view.ts';
 import { flake, type OpenQuote, openQuote } from '../../helpers/demo-quote.ts';
@@ -9,24 +11,49 @@ const floor: SheetPlace = { kind: 'floor' };
 const system: SheetPlace = { kind: 'option', option: flake };
 const priceList = new Map();
 
-/** Costing’s views of a sheet and the first option, before and after an edit. */
-function around({ session }: OpenQuote, edit: Edit, place = floor) {
+function resultsIn({ session }: OpenQuote): OptionResults {
+  const results = session.results(flake);
+  if (results === undefined) throw new Error('The option has no results');
+  return results;
+}
+
+/** Costing’s views of a sheet and the first option, kept over the edits of a session. */
+function looking(opened: OpenQuote) {
+  const { session } = opened;
   const kept = new KeptCosting();
   session.subscribe((changes) => kept.changed(changes));
-  const look = () => {
-    const results = session.results(flake);
-    if (results === undefined) throw new Error('The option has no results');
+  const look = (place: SheetPlace = floor) => {
+    const results = resultsIn(opened);
     const option = { id: flake, title: 'Full flake', results };
     return {
       sheet: kept.sheet(session, place, results, priceList, 'us'),
-      board: kept.board([option], () => undefined, 'us'),
+      board: kept.board([option], 'us'),
       checks: kept.checks(option, 'us'),
     };
   };
-  const before = look();
+  return { session, kept, look };
+}
+
+/** The same before and after an edit. */
+function around(opened: OpenQuote, edit: Edit, place = floor) {
+  const { session, look } = looking(opened);
+  const before = look(place);
   const done = session.dispatch(edit);
   if (done.kind === 'refused') throw new Error(done.reason);
-  return { before, after: look() };
+  return { before, after: look(place) };
+}
+
+/** A board as if nothing on it had moved. */
+function unmoved({ options, rows }: BoardView): BoardView {
+  const still = rows.map((row) =>
+    row.kind === 'line' ? { ...row, values: row.values.map((value) => ({ ...value, delta: '' })) } : row,
+  );
+  return { options, rows: still };
+}
+
+function deltaOf({ rows }: BoardView, line: string): string | undefined {
+  const row = rows.find((one) => one.kind === 'line' && one.line === line);
+  return row?.kind === 'line' ? row.values[0]?.delta : undefined;
 }
 
 const enter = (line: string, value: number): Edit => ({ kind: 'enterLine', sheet: floor, line, value });
@@ -65,8 +92,77 @@ describe('the views of Costing after 45 ft of cracks are entered in place of 20'
     const anew = new KeptCosting();
     expect(after.sheet).toEqual(anew.sheet(opened.session, floor, results, priceList, 'us'));
     const option = { id: flake, title: 'Full flake', results };
-    expect(after.board).toEqual(anew.board([option], () => undefined, 'us'));
+    expect(unmoved(after.board)).toEqual(anew.board([option], 'us'));
     expect(after.checks).toEqual(anew.checks(option, 'us'));
+  });
+
+  it('say how far the price moved, and the same way back when the edit is undone', async () => {
+    const { session, kept, look } = looking(await openQuote());
+    look();
+    session.dispatch(enter('crack_length', 45));
+    const [there] = [deltaOf(look().board, 'price')];
+    session.undo();
+    const back = deltaOf(look().board, 'price');
+    expect(there).toMatch(/^\+\$\d/);
+    expect(back).toBe(there?.replace('+$', '−$'));
+    kept.changed(undefined);
+    expect(deltaOf(look().board, 'price')).toBe('');
+  });
+});
+
+describe('the sheets of Costing after each of many edits', () => {
+  const row = 'vacuum';
+  const edits: readonly { readonly edit: Edit | 'undo' | 'redo'; readonly what: string }[] = [
+    { what: 'an entry of the floor', edit: enter('crack_length', 45) },
+    {
+      what: 'another of the shop',
+      edit: { kind: 'enterLine', sheet: { kind: 'shop' }, line: 'resin_waste', value: 0.12 },
+    },
+    {
+      what: 'a cell',
+      edit: { kind: 'enterCell', sheet: system, table: 'tasks', row, column: 'factor', value: 1.4 },
+    },
+    {
+      what: 'a number over a cell’s formula',
+      edit: { kind: 'enterCell', sheet: system, table: 'tasks', row, column: 'elapsed', value: { instead: 3 } },
+    },
+    { what: 'an entry that this formula reads', edit: enter('crack_length', 400) },
+    {
+      what: 'a number over a line’s formula',
+      edit: { kind: 'enterLine', sheet: system, line: 'price', value: { instead: 5000 } },
+    },
+    { what: 'undoing', edit: 'undo' },
+    { what: 'undoing again', edit: 'undo' },
+    { what: 'doing again', edit: 'redo' },
+    { what: 'the entry taken back', edit: { kind: 'restoreLine', sheet: floor, line: 'crack_length' } },
+  ];
+
+  it('say what sheets made from nothing say, whichever was shown in between', async () => {
+    const opened = await openQuote();
+    const { session, look } = looking(opened);
+    for (const { edit, what } of edits) {
+      if (edit === 'undo') session.undo();
+      else if (edit === 'redo') session.redo();
+      else expect(session.dispatch(edit), what).toEqual({ kind: 'done' });
+      for (const place of [floor, system, system, { kind: 'shop' } as const]) {
+        const results = resultsIn(opened);
+        const anew = new KeptCosting().sheet(session, place, results, priceList, 'us');
+        expect(look(place).sheet, `${what}, seen in ${place.kind}`).toEqual(anew);
+      }
+    }
+  });
+
+  it('say so also of the one sheet that stays in view', async () => {
+    const opened = await openQuote();
+    const { session, look } = looking(opened);
+    look(system);
+    for (const { edit, what } of edits) {
+      if (edit === 'undo') session.undo();
+      else if (edit === 'redo') session.redo();
+      else session.dispatch(edit);
+      const anew = new KeptCosting().sheet(session, system, resultsIn(opened), priceList, 'us');
+      expect(look(system).sheet, what).toEqual(anew);
+    }
   });
 });
 

@@ -3,7 +3,7 @@ import '../../../src/views/costing/sheet-table.ts';
 import type { RowCard } from '../../../src/views/costing/row-card.ts';
 import type { SheetGrid } from '../../../src/views/costing/sheet-grid.ts';
 import type { SheetTable } from '../../../src/views/costing/sheet-table.ts';
-import type { TableView } from '../../../src/views/costing/sheet-view.ts';
+import type { TableView } from '../../../src/views/costing/table-view.ts';
 import type { NumberField } from '../../../src/views/parts/number-field.ts';
 import type { SheetEvents } from '../../../src/views/parts/sheet-events.ts';
 import { coatTable } from '../../helpers/field-views.ts';

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Edit } from '../../../src/quote/edit.ts';
 import type { SheetPlace } from '../../../src/quote/quote-document.ts';
 import type { FieldView } from '../../../src/views/costing/field-view.ts';
-import { type SheetView, sheetView, type TableView } from '../../../src/views/costing/sheet-view.ts';
+import { type SheetView, sheetView } from '../../../src/views/costing/sheet-view.ts';
+import type { TableView } from '../../../src/views/costing/table-view.ts';
 import { flake, type OpenQuote, openQuote } from '../../helpers/demo-quote.ts';
 
 const system: SheetPlace = { kind: 'option', option: flake };
@@ -10,7 +11,7 @@ const system: SheetPlace = { kind: 'option', option: flake };
 function viewOf({ session }: OpenQuote, place: SheetPlace = system): SheetView {
   const results = session.results(flake);
   if (results === undefined) throw new Error('The option has no results');
-  return sheetView(session.quote, place, results, new Map());
+  return sheetView({ quote: session.quote, place, results, products: new Map(), measures: 'us' });
 }
 
 function dispatch({ session }: OpenQuote, edit: Edit): void {

@@ -4,7 +4,7 @@ import '../../../src/views/costing/field-line.ts';
 import '../../../src/views/costing/row-card.ts';
 import type { FieldView } from '../../../src/views/costing/field-view.ts';
 import type { RowCard } from '../../../src/views/costing/row-card.ts';
-import type { TableView } from '../../../src/views/costing/sheet-view.ts';
+import type { TableView } from '../../../src/views/costing/table-view.ts';
 import { numberView } from '../../helpers/field-views.ts';
 import { cellOf, editorOf, focus, focused, gridOf, press, repaint, write } from '../../helpers/grid-page.ts';
 import { withPageInFront } from '../../helpers/page-focus.ts';
