@@ -242,10 +242,9 @@ describe('Price in metric', () => {
   it('prices by the square metre, at 10.7639 times the price of a square foot', async () => {
     const opened = await openQuote();
     const perFoot = resultsOf(opened).read(resultsOf(opened).option.plan.lines.get('price_per_sqft') ?? -1);
-    const row = boardView(optionsOf(opened), new Map(), undefined, 'metric').rows.find(
-      (one) => one.kind === 'line' && one.line === 'price_per_sqft',
-    );
-    if (row?.kind !== 'line') throw new Error('There is no price by the area');
+    const { groups } = boardView(optionsOf(opened), new Map(), undefined, 'metric');
+    const row = groups.flatMap(({ rows }) => rows).find(({ line }) => line === 'price_per_sqft');
+    if (row === undefined) throw new Error('There is no price by the area');
     expect(row.label).toBe('Price a square metre');
     const shown = Number(row.values[0]?.shown.replace('$', ''));
     expect(shown).toBeCloseTo(Number(perFoot) * 10.7639104, 2);

@@ -35,33 +35,29 @@ export const compareFaceStyles = css`
     overflow-x: auto;
   }
 
-  table {
-    border-collapse: collapse;
-    width: 100%;
-    table-layout: fixed;
-    min-width: calc(9rem + var(--options, 2) * 10rem);
+  .options {
+    --lead: 12rem;
+    min-width: calc(9rem + var(--columns) * 10rem);
+  }
+
+  tr {
+    border-bottom: 1px solid var(--hairline);
   }
 
   th,
   td {
     padding: 0.375rem 0.75rem 0.375rem 0;
-    border-bottom: 1px solid var(--hairline);
     text-align: left;
-    vertical-align: top;
   }
 
   thead th {
+    align-self: end;
     font-size: var(--large);
-    vertical-align: bottom;
   }
 
   th[scope='row'] {
     font-weight: 400;
     color: var(--ink-light);
-  }
-
-  .lead {
-    width: 12rem;
   }
 
   tbody th[scope='rowgroup'] {
@@ -81,6 +77,14 @@ export const compareFaceStyles = css`
     color: var(--ink-light);
     font-size: var(--small);
     font-weight: 400;
+  }
+
+  .steps {
+    contain-intrinsic-size: auto 20rem;
+  }
+
+  :host([settled]) .steps {
+    content-visibility: auto;
   }
 
   .walks {
@@ -117,12 +121,9 @@ export const compareFaceStyles = css`
       padding: 0.75rem;
     }
 
-    .lead {
-      width: 7rem;
-    }
-
-    table {
-      min-width: calc(6.5rem + var(--options, 2) * 7rem);
+    .options {
+      --lead: 7rem;
+      min-width: calc(6.5rem + var(--columns) * 7rem);
     }
   }
 `;

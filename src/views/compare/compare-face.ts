@@ -5,7 +5,9 @@ import type { QuoteSession } from '../../session/quote-session.ts';
 import type { Measures } from '../../units/measures.ts';
 import { type NamedResults, namedResults } from '../parts/named-results.ts';
 import { NarrowScreen } from '../parts/narrow-screen.ts';
+import { optionTableStyles } from '../parts/option-table.styles.ts';
 import { SessionNews } from '../parts/session-news.ts';
+import { Settled } from '../parts/settled.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { compareFaceStyles } from './compare-face.styles.ts';
 import type { CompareRow } from './compare-row.ts';
@@ -22,7 +24,7 @@ const swipe = 60;
  */
 @customElement('compare-face')
 export class CompareFace extends LitElement {
-  static override styles = [sharedStyles, compareFaceStyles];
+  static override styles = [sharedStyles, optionTableStyles, compareFaceStyles];
 
   @property({ attribute: false }) session: QuoteSession | undefined;
   @property({ type: Boolean }) owner = false;
@@ -39,6 +41,7 @@ export class CompareFace extends LitElement {
   constructor() {
     super();
     new SessionNews(this, 'numbers');
+    new Settled(this);
   }
 
   override render(): TemplateResult | typeof nothing {
@@ -70,15 +73,16 @@ export class CompareFace extends LitElement {
       <section aria-labelledby="table">
         <h2 class="hidden" id="table">Options side by side</h2>
         <div class="frame" role="region" tabindex="0" aria-label="Options side by side">
-          <table class="columns-${view.options.length}">
-            <colgroup><col class="lead" /><col span=${view.options.length} /></colgroup>
-            <thead>
-              <tr><td></td>${view.options.map(({ title }) => html`<th scope="col">${title}</th>`)}</tr>
+          <table role="table" class="options columns-${view.options.length}">
+            <thead role="rowgroup">
+              <tr role="row">
+                <td role="cell"></td>${view.options.map(({ title }) => html`<th role="columnheader" scope="col">${title}</th>`)}
+              </tr>
             </thead>
             ${repeat(
               view.groups,
               ({ title }) => title,
-              (group) => this.group(group, view.options.length),
+              (group) => this.group(group),
             )}
           </table>
         </div>
@@ -86,7 +90,7 @@ export class CompareFace extends LitElement {
       ${
         view.walks.length === 0
           ? nothing
-          : html`<section>
+          : html`<section class="steps">
             <h2>From one price to the other</h2>
             <div class="walks">
               ${view.walks.map(
@@ -114,12 +118,12 @@ export class CompareFace extends LitElement {
     return other === undefined ? [reference] : [reference, other];
   }
 
-  private group({ title, rows }: CompareGroup, columns: number): TemplateResult | typeof nothing {
+  private group({ title, rows }: CompareGroup): TemplateResult | typeof nothing {
     const shown = rows.filter((row) => !this.onlyDifferent || row.differs);
     if (shown.length === 0) return nothing;
-    return html`<tbody>
-      <tr>
-        <th scope="rowgroup" colspan=${columns + 1}>${title}</th>
+    return html`<tbody role="rowgroup">
+      <tr role="row">
+        <th role="rowheader" scope="rowgroup">${title}</th>
       </tr>
       ${repeat(
         shown,
@@ -130,9 +134,9 @@ export class CompareFace extends LitElement {
   }
 
   private row({ name, label, cells }: CompareRow): TemplateResult {
-    return html`<tr class=${name === 'price' ? 'price' : ''}>
-      <th scope="row">${label}</th>
-      ${cells.map(({ text, difference }) => html`<td>${text}${difference === '' ? nothing : html`<span class="difference">${difference}</span>`}</td>`)}
+    return html`<tr role="row" class=${name === 'price' ? 'price' : ''}>
+      <th role="rowheader" scope="row">${label}</th>
+      ${cells.map(({ text, difference }) => html`<td role="cell">${text}${difference === '' ? nothing : html`<span class="difference">${difference}</span>`}</td>`)}
     </tr>`;
   }
 

@@ -9,15 +9,23 @@ import type { NamedResults } from '../parts/named-results.ts';
 import { lineLabel } from '../parts/shown-line.ts';
 import { KeptViews } from './kept-views.ts';
 
-/** The results of a quote's options beside each other. */
+/** The results of a quote’s options beside each other. */
 export interface BoardView {
   readonly options: readonly { readonly id: string; readonly title: string }[];
+  readonly groups: readonly BoardGroup[];
+}
+
+/** Results that answer one question; the first group, of the price, has no title. */
+export interface BoardGroup {
+  readonly title: string;
   readonly rows: readonly BoardRow[];
 }
 
-export type BoardRow =
-  | { readonly kind: 'heading'; readonly title: string }
-  | { readonly kind: 'line'; readonly line: string; readonly label: string; readonly values: readonly BoardValue[] };
+export interface BoardRow {
+  readonly line: string;
+  readonly label: string;
+  readonly values: readonly BoardValue[];
+}
 
 export interface BoardValue {
   readonly optionId: string;
@@ -30,40 +38,21 @@ export interface BoardValue {
 }
 
 /** Every result line, in the order an owner reads: price, profit, days, hours, costs. */
-const order: readonly (ResultLine | 'work_days' | { readonly heading: string })[] = [
-  'price',
-  'price_per_sqft',
-  'list_price',
-  'tax',
-  'total',
-  'deposit',
-  { heading: 'Profit' },
-  'gross_profit',
-  'gross_margin',
-  'contribution',
-  'contribution_per_crew_day',
-  'profit',
-  'net_margin',
-  { heading: 'Crew time' },
-  'work_days',
-  'visits',
-  'crew_days',
-  'paid_hours',
-  'person_hours',
-  { heading: 'Job cost' },
-  'materials_cost',
-  'consumables_cost',
-  'labour_cost',
-  'equipment_cost',
-  'travel_cost',
-  'direct_cost',
-  { heading: 'Cost with overhead' },
-  'overhead_cost',
-  'contingency_cost',
-  'reserve_cost',
-  'full_cost',
-  'commission',
-  'fees',
+const order: readonly { readonly title: string; readonly lines: readonly (ResultLine | 'work_days')[] }[] = [
+  { title: '', lines: ['price', 'price_per_sqft', 'list_price', 'tax', 'total', 'deposit'] },
+  {
+    title: 'Profit',
+    lines: ['gross_profit', 'gross_margin', 'contribution', 'contribution_per_crew_day', 'profit', 'net_margin'],
+  },
+  { title: 'Crew time', lines: ['work_days', 'visits', 'crew_days', 'paid_hours', 'person_hours'] },
+  {
+    title: 'Job cost',
+    lines: ['materials_cost', 'consumables_cost', 'labour_cost', 'equipment_cost', 'travel_cost', 'direct_cost'],
+  },
+  {
+    title: 'Cost with overhead',
+    lines: ['overhead_cost', 'contingency_cost', 'reserve_cost', 'full_cost', 'commission', 'fees'],
+  },
 ];
 
 /** What was made of the board before, to be given again where nothing of it changed. */
@@ -88,25 +77,25 @@ export function boardView(
   kept: KeptBoard = emptyBoard(),
   measures: Measures = 'us',
 ): BoardView {
-  const rows = order.flatMap((entry): BoardRow[] => {
-    if (typeof entry === 'object') {
-      const { heading } = entry;
-      return [kept.rows.view(heading, [], () => ({ kind: 'heading', title: heading }))];
-    }
+  const rowOf = (line: string): BoardRow[] => {
     const values = options.flatMap((option) => {
-      const found = standingValue(option, entry);
+      const found = standingValue(option, line);
       if (found === undefined) return [];
-      const key = `${option.id} ${entry}`;
+      const key = `${option.id} ${line}`;
       const earlier = before.get(key);
       kept.standing.set(key, found.value);
-      const from = [found.cell, found.type, found.value, earlier, measures];
-      return [kept.values.view(key, from, () => boardValue(option, entry, found, earlier, measures))];
+      const said = { measures, beside: options.length };
+      const from = [found.cell, found.type, found.value, earlier, measures, options.length];
+      return [kept.values.view(key, from, () => boardValue(option, line, found, earlier, said))];
     });
     if (values.length === 0) return [];
-    const label = options[0] === undefined ? entry : lineLabel(options[0].results, entry, measures);
-    return [kept.rows.view(entry, [label, ...values], () => ({ kind: 'line', line: entry, label, values }))];
-  });
-  return { options: options.map(({ id, title }) => ({ id, title })), rows };
+    const label = options[0] === undefined ? line : lineLabel(options[0].results, line, measures);
+    return [kept.rows.view(line, [label, ...values], () => ({ line, label, values }))];
+  };
+  return {
+    options: options.map(({ id, title }) => ({ id, title })),
+    groups: order.map(({ title, lines }) => ({ title, rows: lines.flatMap(rowOf) })),
+  };
 }
 
 interface FoundValue {
@@ -121,20 +110,26 @@ function standingValue({ results }: NamedResults, line: string): FoundValue | un
   return cell === undefined || type === undefined ? undefined : { cell, type, value: results.read(cell) };
 }
 
+/** Options beside each other that leave no room for cents. */
+const many = 3;
+
 function boardValue(
   { id }: NamedResults,
   line: string,
   { cell, type, value }: FoundValue,
   before: CellValue | undefined,
-  measures: Measures,
+  { measures, beside }: { readonly measures: Measures; readonly beside: number },
 ): BoardValue {
   const unit = unitOf(type);
-  if (typeof value !== 'number') {
+  if (typeof value !== 'number')
     return { optionId: id, cell, shown: 'incomplete', suffix: '', failed: true, delta: '' };
-  }
-  const whole = isMoney(unit) && Number.isInteger(value) && line === 'price';
-  const shown = formatNumber(value, unit, whole ? { digits: 0, measures } : { measures });
+  const inDollars = isMoney(unit) && line !== 'price_per_sqft';
+  const digits = (amount: number) =>
+    inDollars && (beside >= many || (line === 'price' && Number.isInteger(amount)))
+      ? { digits: 0, measures }
+      : { measures };
+  const shown = formatNumber(value, unit, digits(value));
   const moved = typeof before === 'number' ? value - before : 0;
-  const delta = moved === 0 ? '' : `${moved > 0 ? '+' : ''}${formatQuantity(moved, unit, { measures })}`;
+  const delta = moved === 0 ? '' : `${moved > 0 ? '+' : ''}${formatQuantity(moved, unit, digits(moved))}`;
   return { optionId: id, cell, shown, suffix: unitSuffix(unit, shown, measures), failed: false, delta };
 }

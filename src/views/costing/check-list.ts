@@ -4,6 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { ToldCheck } from '../../quote/told-checks.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { send } from '../parts/sheet-events.ts';
+import { OutOfSight } from './out-of-sight.ts';
 import './stop-pass.ts';
 
 const words = { stop: 'Stop', caution: 'Caution', note: 'Note' } as const;
@@ -78,6 +79,11 @@ export class CheckList extends LitElement {
 
   @property({ attribute: false }) checks: readonly ToldCheck[] = [];
   @property() option = '';
+
+  constructor() {
+    super();
+    new OutOfSight(this, '8rem');
+  }
 
   override render(): TemplateResult {
     const notes = this.checks.filter(({ severity }) => severity === 'note');

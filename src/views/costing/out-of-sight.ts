@@ -1,7 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-
-/** What a section is held to be high until the browser has seen it. */
-const guessed = 'auto 30rem';
+import { laidOut } from '../parts/settled.ts';
 
 /**
  * Lets the browser neither lay out nor paint an element while it is out of sight. Not before its height is known, so that
@@ -9,10 +7,13 @@ const guessed = 'auto 30rem';
  */
 export class OutOfSight implements ReactiveController {
   private readonly host: ReactiveControllerHost & HTMLElement;
+  private readonly guessed: string;
   private settled = false;
 
-  constructor(host: ReactiveControllerHost & HTMLElement) {
+  /** `guessed` is what the element is held to be high until the browser has seen it, as CSS has it: “30rem”. */
+  constructor(host: ReactiveControllerHost & HTMLElement, guessed: string) {
     this.host = host;
+    this.guessed = guessed;
     host.addController(this);
     host.addEventListener('focusin', () => this.leave('visible'));
     host.addEventListener('focusout', () => this.leave('auto'));
@@ -20,13 +21,12 @@ export class OutOfSight implements ReactiveController {
 
   hostConnected(): void {
     // From here on the browser remembers how high it was.
-    this.host.style.setProperty('contain-intrinsic-size', guessed);
+    this.host.style.setProperty('contain-intrinsic-size', `auto ${this.guessed}`);
     void this.settle();
   }
 
-  /** Two frames from now the element has been laid out. */
   private async settle(): Promise<void> {
-    for (let frame = 0; frame < 2; frame += 1) await new Promise((next) => requestAnimationFrame(next));
+    await laidOut();
     this.settled = true;
     this.leave(this.host.matches(':focus-within') ? 'visible' : 'auto');
   }

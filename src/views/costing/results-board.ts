@@ -1,9 +1,11 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
+import { optionTableStyles } from '../parts/option-table.styles.ts';
+import { Settled } from '../parts/settled.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { send } from '../parts/sheet-events.ts';
-import type { BoardRow, BoardView } from './board-view.ts';
+import type { BoardGroup, BoardRow, BoardView } from './board-view.ts';
 import { focusCell } from './grid-focus.ts';
 import { type GridPlace, type GridShape, placeAfterKey, placeKept } from './grid-keys.ts';
 import { placeOf } from './grid-shape.ts';
@@ -18,6 +20,7 @@ import { placeOf } from './grid-shape.ts';
 export class ResultsBoard extends LitElement {
   static override styles = [
     sharedStyles,
+    optionTableStyles,
     css`
       :host {
         display: block;
@@ -25,35 +28,51 @@ export class ResultsBoard extends LitElement {
         contain: layout style;
       }
 
-      table {
-        border-collapse: collapse;
-        width: 100%;
+      .options {
+        --lead: minmax(0, 1.5fr);
+      }
+
+      /* Three options and more leave less room for what a line is called, and none for a unit beside a number. */
+      .many {
+        --lead: minmax(0, 1.3fr);
+      }
+
+      tr {
+        border-bottom: 1px solid var(--hairline);
+        align-items: baseline;
       }
 
       th,
       td {
         padding: 0.125rem 0.375rem;
         text-align: right;
-        border-bottom: 1px solid var(--hairline);
-        vertical-align: baseline;
       }
 
-      th[scope='row'],
-      thead th:first-child {
+      .many th,
+      .many td {
+        padding-inline: 0.25rem;
+      }
+
+      th[scope='row'] {
+        padding-left: 0;
         text-align: left;
         font-weight: 400;
       }
 
-      thead th {
-        font-weight: 600;
-        vertical-align: bottom;
+      thead tr {
+        align-items: end;
       }
 
       .price td {
+        padding-left: 0;
         font-size: var(--larger);
         font-weight: 600;
         color: var(--resin);
         line-height: 1.1;
+      }
+
+      .many .price td {
+        font-size: var(--large);
       }
 
       .heading th {
@@ -64,24 +83,13 @@ export class ResultsBoard extends LitElement {
       }
 
       tbody td {
-        height: 1.75rem;
-        white-space: nowrap;
+        min-height: 1.75rem;
         font-weight: 600;
         cursor: help;
       }
 
-      /* Three options and more have no room for a unit beside every number. */
-      .many th,
-      .many td {
-        padding-inline: 0.25rem;
-      }
-
-      .many tbody td {
-        white-space: normal;
-      }
-
-      .many .price td {
-        font-size: var(--large);
+      tbody td:focus-visible {
+        outline-offset: -2px;
       }
 
       tbody td:hover {
@@ -116,16 +124,12 @@ export class ResultsBoard extends LitElement {
       }
 
       @media (max-width: 40rem) {
-        table {
-          table-layout: fixed;
-        }
-
-        tbody td {
-          white-space: normal;
-        }
-
         .price td {
           font-size: var(--large);
+        }
+
+        .many .price td {
+          font-size: 1rem;
         }
       }
     `,
@@ -138,15 +142,20 @@ export class ResultsBoard extends LitElement {
 
   private shape: GridShape = { rows: [], columns: [] };
 
+  constructor() {
+    super();
+    new Settled(this);
+  }
+
   /** Brings focus to the number that was looked at last. */
   override focus(): void {
     if (this.place !== undefined) focusCell(this.renderRoot, this.place, 'cell');
   }
 
   protected override willUpdate(): void {
-    const { rows = [], options = [] } = this.board ?? {};
+    const { groups = [], options = [] } = this.board ?? {};
     const shape = {
-      rows: rows.flatMap((row) => (row.kind === 'line' ? [row.line] : [])),
+      rows: groups.flatMap(({ rows }) => rows.map(({ line }) => line)),
       columns: options.map(({ id }) => id),
     };
     this.place = placeKept(this.place, this.shape, shape);
@@ -154,46 +163,54 @@ export class ResultsBoard extends LitElement {
   }
 
   override render(): TemplateResult | typeof nothing {
-    const { board, place } = this;
+    const { board } = this;
     if (board === undefined) return nothing;
     const columns = board.options.length;
     return html`<p class="hidden" id="hint">Enter on a number tells why it is so.</p>
       <table
         role="grid"
         aria-describedby="hint"
-        class=${columns > 2 ? 'many' : ''}
+        class="options columns-${columns} ${columns > 2 ? 'many' : ''}"
         @click=${this.onClick}
         @keydown=${this.onKey}
         @focusin=${this.onFocus}
       >
-      <caption class="hidden">Results, side by side</caption>
-      <thead>
-        <tr>
-          <td></td>
-          ${board.options.map((option) => html`<th scope="col">${option.title}</th>`)}
-        </tr>
-      </thead>
-      <tbody>
-        ${board.rows.map((row) => {
-          const stop = row.kind === 'line' && row.line === place?.row ? place.column : undefined;
-          return guard([row, columns, stop], () => this.row(row, columns, stop));
-        })}
-      </tbody>
-    </table>`;
+        <caption class="hidden">Results, side by side</caption>
+        <thead role="rowgroup">
+          <tr role="row">
+            <td role="gridcell"></td>
+            ${board.options.map((option) => html`<th role="columnheader" scope="col">${option.title}</th>`)}
+          </tr>
+        </thead>
+        ${board.groups.map((group) => this.group(group, columns))}
+      </table>`;
+  }
+
+  private group({ title, rows }: BoardGroup, columns: number): TemplateResult {
+    return html`<tbody role="rowgroup">
+      ${
+        title === ''
+          ? nothing
+          : html`<tr role="row" class="heading"><th role="rowheader" scope="rowgroup">${title}</th></tr>`
+      }
+      ${rows.map((row) => {
+        const stop = row.line === this.place?.row ? this.place.column : undefined;
+        return guard([row, columns, stop], () => this.row(row, stop));
+      })}
+    </tbody>`;
   }
 
   /** `stop` is the option whose number in this row Tab stops at. */
-  private row(row: BoardRow, columns: number, stop: string | undefined): TemplateResult {
-    if (row.kind === 'heading')
-      return html`<tr class="heading"><th scope="rowgroup" colspan=${columns + 1}>${row.title}</th></tr>`;
-    return html`<tr class=${row.line === 'price' ? 'price' : ''} data-row=${row.line}>
-      <th scope="row">${row.label}</th>
-      ${row.values.map(
+  private row({ line, label, values }: BoardRow, stop: string | undefined): TemplateResult {
+    return html`<tr role="row" class=${line === 'price' ? 'price' : ''} data-row=${line}>
+      <th role="rowheader" scope="row">${label}</th>
+      ${values.map(
         ({ optionId, shown, suffix, delta, failed }) => html`<td
+          role="gridcell"
           data-column=${optionId}
           tabindex=${optionId === stop ? 0 : -1}
           class="${delta === '' ? '' : 'moved'} ${failed ? 'failed' : ''}"
-        >${shown} <span class="unit">${suffix}</span>${row.line === 'price' ? html`<span class="delta">${delta}</span>` : nothing}</td>`,
+        >${shown}${suffix === '' ? nothing : html` <span class="unit">${suffix}</span>`}${line === 'price' ? html`<span class="delta">${delta}</span>` : nothing}</td>`,
       )}
     </tr>`;
   }
@@ -217,8 +234,9 @@ export class ResultsBoard extends LitElement {
   };
 
   private ask(place: GridPlace | undefined): void {
-    const row = this.board?.rows.find((one) => one.kind === 'line' && one.line === place?.row);
-    const value = row?.kind === 'line' ? row.values.find(({ optionId }) => optionId === place?.column) : undefined;
+    const rows = this.board?.groups.flatMap((group) => group.rows) ?? [];
+    const values = rows.find(({ line }) => line === place?.row)?.values;
+    const value = values?.find(({ optionId }) => optionId === place?.column);
     if (value === undefined) return;
     this.place = place;
     send(this, 'why-asked', { cell: value.cell, option: value.optionId });

@@ -26,7 +26,7 @@ export class SheetSection extends LitElement {
 
   constructor() {
     super();
-    new OutOfSight(this);
+    new OutOfSight(this, '30rem');
   }
 
   /** Brings the section into view, with the focus at its heading. */

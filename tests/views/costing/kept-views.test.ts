@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Edit } from '../../../src/quote/edit.ts';
 import type { OptionResults } from '../../../src/quote/option-results.ts';
 import type { SheetPlace } from '../../../src/quote/quote-document.ts';
-import type { BoardView } from '../../../src/views/costing/board-view.ts';
+import type { BoardGroup, BoardRow, BoardView } from '../../../src/views/costing/board-view.ts';
 import { KeptCosting } from '../../../src/views/costing/kept-costing.ts';
 import type { SectionView, SheetView } from '../../../src/views/costing/sheet-view.ts';
 import { flake, type OpenQuote, openQuote } from '../../helpers/demo-quote.ts';
@@ -44,16 +44,20 @@ function around(opened: OpenQuote, edit: Edit, place = floor) {
 }
 
 /** A board as if nothing on it had moved. */
-function unmoved({ options, rows }: BoardView): BoardView {
-  const still = rows.map((row) =>
-    row.kind === 'line' ? { ...row, values: row.values.map((value) => ({ ...value, delta: '' })) } : row,
-  );
-  return { options, rows: still };
+function unmoved({ options, groups }: BoardView): BoardView {
+  const still = ({ rows, title }: BoardGroup): BoardGroup => ({
+    title,
+    rows: rows.map((row) => ({ ...row, values: row.values.map((value) => ({ ...value, delta: '' })) })),
+  });
+  return { options, groups: groups.map(still) };
 }
 
-function deltaOf({ rows }: BoardView, line: string): string | undefined {
-  const row = rows.find((one) => one.kind === 'line' && one.line === line);
-  return row?.kind === 'line' ? row.values[0]?.delta : undefined;
+function rowOf({ groups }: BoardView, line: string): BoardRow | undefined {
+  return groups.flatMap(({ rows }) => rows).find((row) => row.line === line);
+}
+
+function deltaOf(board: BoardView, line: string): string | undefined {
+  return rowOf(board, line)?.values[0]?.delta;
 }
 
 const enter = (line: string, value: number): Edit => ({ kind: 'enterLine', sheet: floor, line, value });
@@ -70,8 +74,7 @@ describe('the views of Costing after 45 ft of cracks are entered in place of 20'
     expect(sectionOf(after.sheet, 'crack_length')).not.toBe(sectionOf(before.sheet, 'crack_length'));
     const typed = sectionOf(after.sheet, 'crack_length').lines.find(({ name }) => name === 'crack_length')?.typed;
     expect(typed).toBe('45');
-    const price = ({ rows }: typeof before.board) => rows.find((row) => row.kind === 'line' && row.line === 'price');
-    expect(price(after.board)).not.toEqual(price(before.board));
+    expect(rowOf(after.board, 'price')).not.toEqual(rowOf(before.board, 'price'));
   });
 
   it('are the same objects for all lines and sections that say the same', async () => {
