@@ -1,6 +1,7 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { turnToSheet, untilDrawn } from '../helpers/drawn-page.ts';
+import { boardCell } from '../helpers/board-cell.ts';
+import { hasFocus, turnToSheet, untilDrawn } from '../helpers/drawn-page.ts';
 import { launchBrowser, openCosting } from '../helpers/open-app.ts';
 
 let browser: Browser;
@@ -93,6 +94,24 @@ describe('a choice that is refused', () => {
     await grinder.selectOption({ index: 1 });
     await other.getByText(/By the size of the floor still counts\./).waitFor();
     await expect.poll(() => grinder.inputValue()).toBe(before);
+    await close();
+  });
+});
+
+describe('Why by keyboard', () => {
+  it('gives the focus back to the number that was asked when it is closed, on the results and in a grid', async () => {
+    const { page, close } = await openCosting(browser);
+    const why = page.getByRole('region', { name: 'Why' });
+    const worked = page.getByRole('grid', { name: 'Areas', exact: true }).locator("tbody [data-column='area']");
+    for (const asked of [await boardCell(page, 'Gross profit', 'Full flake'), worked]) {
+      await asked.focus();
+      await page.keyboard.press('Enter');
+      await why.getByRole('heading').first().waitFor();
+      await why.getByRole('button', { name: 'Close' }).focus();
+      await page.keyboard.press('Enter');
+      await why.waitFor({ state: 'hidden' });
+      await expect.poll(() => hasFocus(asked)).toBe(true);
+    }
     await close();
   });
 });

@@ -9,7 +9,7 @@ import type { Measures } from '../../units/measures.ts';
 import { one, type Unit } from '../../units/unit.ts';
 import { saidInDays } from '../parts/day-promise.ts';
 import type { NamedResults } from '../parts/named-results.ts';
-import { lineLabel, wholeDollars } from '../parts/shown-line.ts';
+import { lineLabel, saidAs, wholeDollars } from '../parts/shown-line.ts';
 import { heldBack } from '../price/price-view.ts';
 import type { CompareCell, CompareRow } from './compare-row.ts';
 import { type CostBar, costBars } from './cost-bars.ts';
@@ -112,7 +112,7 @@ function numberRow(name: string, options: readonly NamedResults[], measures: Mea
   const unit = unitOf(name, options[0]?.results);
   const values = options.map(({ results }) => lineValue(results, name));
   const text = (value: CellValue): string =>
-    typeof value === 'number' ? formatQuantity(value, unit, { measures }) : 'incomplete';
+    typeof value === 'number' ? formatQuantity(value, unit, saidAs(unit, measures)) : 'incomplete';
   return row(name, labelOf(name, options, measures), values, text, (more) => apart(more, unit, measures));
 }
 

@@ -3,10 +3,10 @@ import type { ValueType } from '../../formula/checked-tree.ts';
 import { unitOf } from '../../formula/value-type.ts';
 import { cellOfLine } from '../../quote/option-results.ts';
 import type { ResultLine } from '../../template/result-lines.ts';
-import { formatNumber, formatQuantity, isMoney, unitSuffix } from '../../units/format.ts';
+import { type FormatOptions, formatNumber, formatQuantity, isMoney, unitSuffix } from '../../units/format.ts';
 import type { Measures } from '../../units/measures.ts';
 import type { NamedResults } from '../parts/named-results.ts';
-import { lineLabel } from '../parts/shown-line.ts';
+import { lineLabel, saidAs } from '../parts/shown-line.ts';
 import { KeptViews } from './kept-views.ts';
 
 /** The results of a quote’s options beside each other. */
@@ -124,10 +124,10 @@ function boardValue(
   if (typeof value !== 'number')
     return { optionId: id, cell, shown: 'incomplete', suffix: '', failed: true, delta: '' };
   const inDollars = isMoney(unit) && line !== 'price_per_sqft';
-  const digits = (amount: number) =>
-    inDollars && (beside >= many || (line === 'price' && Number.isInteger(amount)))
-      ? { digits: 0, measures }
-      : { measures };
+  const digits = (amount: number): FormatOptions => {
+    const isWhole = inDollars && (beside >= many || (line === 'price' && Number.isInteger(amount)));
+    return isWhole ? { digits: 0, measures } : saidAs(unit, measures);
+  };
   const shown = formatNumber(value, unit, digits(value));
   const moved = typeof before === 'number' ? value - before : 0;
   const delta = moved === 0 ? '' : `${moved > 0 ? '+' : ''}${formatQuantity(moved, unit, digits(moved))}`;

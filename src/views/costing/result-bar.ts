@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { isHeldBack } from '../../quote/told-checks.ts';
 import type { Measures } from '../../units/measures.ts';
 import type { NamedResults } from '../parts/named-results.ts';
-import { notYet, shownLine, wholePrice } from '../parts/shown-line.ts';
+import { notYet, shownResult, wholePrice } from '../parts/shown-line.ts';
 
 /** The results an owner never loses sight of: price, price by the area, gross, net and paid hours of each option. */
 @customElement('result-bar')
@@ -59,8 +59,8 @@ export class ResultBar extends LitElement {
   private option({ title, results }: NamedResults): TemplateResult {
     const held = isHeldBack(results);
     return html`<div class=${held ? 'held' : ''}>
-        ${title} <strong>${wholePrice(results)}</strong> ${held ? html`<span class="mark">${notYet}</span> ` : nothing}· ${shownLine(results, 'price_per_sqft', this.measures)} · gross ${shownLine(results, 'gross_margin')} · net
-        ${shownLine(results, 'net_margin')} · ${shownLine(results, 'paid_hours')} paid
+        ${title} <strong>${wholePrice(results)}</strong> ${held ? html`<span class="mark">${notYet}</span> ` : nothing}· ${shownResult(results, 'price_per_sqft', this.measures)} · gross ${shownResult(results, 'gross_margin')} · net
+        ${shownResult(results, 'net_margin')} · ${shownResult(results, 'paid_hours')} paid
       </div>`;
   }
 }

@@ -76,7 +76,7 @@ export class ResultsBoard extends LitElement {
       }
 
       .heading th {
-        padding-top: 0.75rem;
+        padding: 0.75rem 0 0.125rem;
         color: var(--ink-light);
         font-size: var(--small);
         text-align: left;
@@ -100,6 +100,7 @@ export class ResultsBoard extends LitElement {
         color: var(--ink-light);
         font-size: var(--small);
         font-weight: 400;
+        white-space: nowrap;
       }
 
       .moved {

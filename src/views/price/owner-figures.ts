@@ -2,7 +2,7 @@ import { unitOf } from '../../formula/value-type.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { Measures } from '../../units/measures.ts';
-import { lineLabel } from '../parts/shown-line.ts';
+import { lineLabel, saidAs } from '../parts/shown-line.ts';
 
 /** What an owner looks at beside a price, dollars first and points second. */
 export function ownerFigures(
@@ -20,7 +20,8 @@ export function ownerFigures(
     const line = results.stack.lines.get(name);
     if (line === undefined) return [];
     const value = lineValue(results, name);
-    const shown = typeof value === 'number' ? formatQuantity(value, unitOf(line.type), { measures }) : 'incomplete';
+    const unit = unitOf(line.type);
+    const shown = typeof value === 'number' ? formatQuantity(value, unit, saidAs(unit, measures)) : 'incomplete';
     return [{ label: lineLabel(results, name, measures), value: shown }];
   });
 }
