@@ -75,6 +75,8 @@ export function cellReading(
 
 /** The 15-digit reading of a raw number: first as the engine reads cells, then the nearest double of those digits. */
 function readingOf(raw: number): number | undefined {
+  // A whole number of 15 digits or fewer is its own reading.
+  if (Number.isInteger(raw) && Math.abs(raw) < 1e15) return raw + 0;
   const read = fifteenDigits(raw);
   if (Number.isNaN(read)) return 0;
   return Number.isFinite(read) ? Number(read.toPrecision(15)) + 0 : undefined;

@@ -1,18 +1,15 @@
-import type { CellPlace, CellValue } from '../formula/cells.ts';
+import type { CellValue } from '../formula/cells.ts';
 import type { ValueType } from '../formula/checked-tree.ts';
-import { cellsRead } from '../formula/dependencies.ts';
+import { cellsRead, lineCell } from '../formula/dependencies.ts';
 import type { PartEvaluator } from '../formula/evaluate-part.ts';
-import { valueText } from '../formula/explain.ts';
 import { unitOf } from '../formula/value-type.ts';
-import type { SayPiece } from '../template/compiled-stack.ts';
 import type { SectionUse } from '../template/sheet-schema.ts';
 import { notSaid } from '../template/written-text.ts';
-import { wordsInHole } from '../template/written-words.ts';
 import { formatNumber, formatQuantity, isMoney, unitSuffix } from '../units/format.ts';
 import { hours, waitText } from '../units/hours.ts';
 import { type Measures, shownIn } from '../units/measures.ts';
-import { amountsIn, labelIn } from '../units/said-units.ts';
-import { spokenDate } from '../units/serial-day.ts';
+import { labelIn } from '../units/said-units.ts';
+import { filledText, type Hole, isHours, isWorkedOutIn, valueWords } from './filled-text.ts';
 import { KeptTexts } from './kept-texts.ts';
 import { cellOfLine, evaluatorOf, lineValue, type OptionResults, writtenLine } from './option-results.ts';
 
@@ -56,13 +53,13 @@ export function filledLine(
   measures: Measures = 'us',
 ): string {
   const say = results.stack.lines.get(name)?.say ?? [];
-  return filledText(say, results, { kind: 'line', name }, measures, ({ tree }) => {
-    const value = evaluate(tree, { kind: 'line', name });
+  const ownWords = ({ tree, value }: Hole): string | undefined => {
     // From one time to another is a wait; other hours are work.
     if (tree.kind === 'binary' && tree.operator === '-' && isHours(tree.type) && typeof value === 'number')
       return waitText(hours(value));
-    return spoken(value, tree.type, measures);
-  });
+    return moneyWords(value, tree.type, measures);
+  };
+  return filledText(say, results, { place: { kind: 'line', name }, measures, evaluate, ownWords });
 }
 
 /** A free-text line with its holes filled; undefined while its `when` does not hold. */
@@ -94,17 +91,19 @@ function tell(name: string, results: OptionResults, measures: Measures): SaidTex
   if (line.definition.kind === 'words')
     return { name, label, text: writtenLine(results, name) || (line.definition.unsaid ?? notSaid) };
   if (line.definition.kind !== 'text') {
-    const value = lineValue(results, name);
-    const wait = isHours(line.type) && typeof value === 'number';
-    return { name, label, text: wait ? waitText(hours(value)) : spoken(value, line.type, measures) };
+    return { name, label, text: lineWords(name, line.type, results, measures) };
   }
   const evaluate = evaluatorOf(results);
   if (line.tree !== undefined && evaluate(line.tree, { kind: 'line', name }) !== true) return undefined;
   return { name, label, text: filledLine(results, name, evaluate, measures) };
 }
 
-function isHours(type: ValueType): boolean {
-  return type.kind === 'number' && type.unit.text === 'h';
+/** A line’s value: hours in it are a wait. */
+function lineWords(name: string, type: ValueType, results: OptionResults, measures: Measures): string {
+  const value = lineValue(results, name);
+  if (isHours(type) && typeof value === 'number') return waitText(hours(value));
+  const isRounded = isWorkedOutIn(lineCell(name, results.option.plan), results.option.plan);
+  return moneyWords(value, type, measures) ?? valueWords(value, type, measures, isRounded);
 }
 
 /** How people say what a price is for. */
@@ -117,29 +116,12 @@ const saidRates: Readonly<Record<string, string>> = {
   '/piece': 'each',
 };
 
-/** As explanations have it, but dates and rates in words, and whole dollars without their cents: people say $9 a foot. */
-function spoken(value: CellValue, type: ValueType, measures: Measures): string {
-  if (typeof value === 'number' && type.kind === 'number' && type.unit.text === 'date') return spokenDate(value);
-  if (typeof value !== 'number' || type.kind !== 'number' || !isMoney(type.unit))
-    return valueText(value, type, measures);
+/** Money as people say it: rates in words, whole dollars without their cents, $9 a foot. Undefined for what is no money. */
+function moneyWords(value: CellValue, type: ValueType, measures: Measures): string | undefined {
+  if (typeof value !== 'number' || type.kind !== 'number' || !isMoney(type.unit)) return undefined;
   const whole = Number.isInteger(shownIn(value, type.unit, measures).value);
   const options = whole ? { digits: 0, measures } : { measures };
   const rate = saidRates[unitSuffix(type.unit, '', measures)];
   if (rate === undefined) return formatQuantity(value, type.unit, options);
   return `${formatNumber(value, type.unit, options)} ${rate}`;
-}
-
-/** What is said with each of its holes filled; amounts among its words are in `measures` too. */
-export function filledText(
-  say: readonly SayPiece[],
-  { option }: OptionResults,
-  place: CellPlace,
-  measures: Measures,
-  fill: (piece: Extract<SayPiece, { kind: 'value' }>) => string,
-): string {
-  const told = (piece: SayPiece): string => {
-    if (piece.kind === 'value') return fill(piece);
-    return piece.kind === 'words' ? amountsIn(piece.words, measures) : wordsInHole(option.written, piece, place);
-  };
-  return say.map(told).join('');
 }

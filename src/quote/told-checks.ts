@@ -1,13 +1,12 @@
 import type { CellValue } from '../formula/cells.ts';
 import { cellsRead } from '../formula/dependencies.ts';
-import { valueText } from '../formula/explain.ts';
 import type { Measures } from '../units/measures.ts';
 import { type CheckPlace, checkPlaces } from './check-places.ts';
+import { filledText } from './filled-text.ts';
 import { KeptTexts } from './kept-texts.ts';
 import { evaluatorOf, type OptionResults } from './option-results.ts';
 import { outlineChecks } from './outline-checks.ts';
 import type { PassedStop } from './quote-document.ts';
-import { filledText } from './said-texts.ts';
 
 /** A check and its verdict. */
 export interface ToldCheck extends Omit<CheckPlace, 'place' | 'say' | 'row'> {
@@ -78,10 +77,7 @@ function tell(results: OptionResults, check: CheckPlace, measures: Measures): To
 }
 
 function wordsOf(results: OptionResults, { say, place, row }: CheckPlace, measures: Measures): string {
-  const evaluate = evaluatorOf(results);
-  const words = filledText(say, results, place, measures, ({ tree }) =>
-    valueText(evaluate(tree, place), tree.type, measures),
-  );
+  const words = filledText(say, results, { place, measures, evaluate: evaluatorOf(results) });
   return row === undefined ? words : `${row}: ${words}`;
 }
 

@@ -8,11 +8,13 @@ declare const timeOfDay: unique symbol;
 /** A length of time in hours. */
 export type Hours = number & { readonly [lengthOfTime]: 'h' };
 
-/** A time in hours from midnight of the first day: 7.5 is 07:30, 31 is 07:00 of the next day. */
+/** A time in hours from midnight of the first day: 7.5 is 7:30 am, 31 is 7 am of the next day. */
 export type ClockHour = number & { readonly [timeOfDay]: 'h' };
 
 const minutesPerHour = 60;
 const hoursPerDay = 24;
+const minutesPerDay = hoursPerDay * minutesPerHour;
+const noon = 12;
 const hourUnit = parseUnit('h');
 /** Up to this people count hours; beyond it, days. */
 const hoursCounted = 48;
@@ -28,7 +30,7 @@ export function clockHour(value: number): ClockHour {
   return value as ClockHour;
 }
 
-/** Example: 2.5 h later than 07:00 is 09:30. A negative length is earlier. */
+/** Example: 2.5 h later than 7 am is 9:30 am. A negative length is earlier. */
 export function later(time: ClockHour, by: Hours): ClockHour {
   return clockHour(time + by);
 }
@@ -63,13 +65,27 @@ export function waitText(length: Hours): string {
   return `${days}${told > days * hoursPerDay ? '½' : ''} days`;
 }
 
-/** As a clock shows it, to the minute: 18.5 → '18:30', 25.25 → '01:15 next day', 60 → '12:00 2 days later'. */
+/** A time of day as people say it, to the minute, on whatever day: 7.5 → '7:30 am', 36 → 'noon', 43 → '7 pm'. */
+export function timeOfDayText(time: ClockHour): string {
+  const minute = minutesFrom(time) - dayOf(time) * minutesPerDay;
+  const [hour, past] = [Math.floor(minute / minutesPerHour), minute % minutesPerHour];
+  if (past === 0 && hour === 0) return 'midnight';
+  if (past === 0 && hour === noon) return 'noon';
+  const shown = hour % noon === 0 ? noon : hour % noon;
+  return `${shown}${past === 0 ? '' : `:${String(past).padStart(2, '0')}`} ${hour < noon ? 'am' : 'pm'}`;
+}
+
+/** The same with its day, from the first: 18.5 → '6:30 pm', 25.25 → '1:15 am next day', 60 → 'noon 2 days later'. */
 export function clockText(time: ClockHour): string {
-  const minutes = roundTo(time * minutesPerHour, 0);
-  const day = Math.floor(minutes / (hoursPerDay * minutesPerHour));
-  const two = (part: number): string => String(part).padStart(2, '0');
-  const hour = Math.floor(minutes / minutesPerHour) - day * hoursPerDay;
-  return `${two(hour)}:${two(minutes - (day * hoursPerDay + hour) * minutesPerHour)}${dayWords(day)}`;
+  return timeOfDayText(time) + dayWords(dayOf(time));
+}
+
+function minutesFrom(time: ClockHour): number {
+  return roundTo(time * minutesPerHour, 0);
+}
+
+function dayOf(time: ClockHour): number {
+  return Math.floor(minutesFrom(time) / minutesPerDay);
 }
 
 function dayWords(day: number): string {

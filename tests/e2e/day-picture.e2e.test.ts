@@ -45,7 +45,7 @@ describe('the day in picture and table', () => {
     for (const task of tasks) {
       const number = /^\d+/.exec(task)?.[0] ?? '';
       const named = async (): Promise<readonly string[]> =>
-        (await region.locator('svg text').allTextContents()).filter((text) => text.startsWith(`${number} `));
+        (await region.locator('svg text:not(.hour)').allTextContents()).filter((text) => text.startsWith(`${number} `));
       await expect.poll(named, { message: task }).toHaveLength(1);
     }
     await close();

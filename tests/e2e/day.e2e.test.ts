@@ -39,13 +39,16 @@ function dayOf(page: Page, option: string): Locator {
 /** Start and finish of a row of the times, as hours from midnight. */
 async function hoursOf(region: Locator, task: RegExp): Promise<[number, number]> {
   const cells = region.getByRole('row', { name: task }).first().getByRole('cell');
-  const hour = (text: string): number => {
-    const [hours = Number.NaN, minutes = Number.NaN] = text.split(':').map(Number);
-    return hours + minutes / 60;
-  };
   await cells.first().waitFor();
   const [start = '', finish = ''] = await cells.allTextContents();
-  return [hour(start), hour(finish)];
+  return [hourSaid(start), hourSaid(finish)];
+}
+
+/** '2:45 pm' → 14.75. */
+function hourSaid(text: string): number {
+  if (text === 'noon') return 12;
+  const [, hours, minutes = '0', half] = /^(\d+)(?::(\d\d))? (am|pm)$/.exec(text) ?? [];
+  return (Number(hours) % 12) + Number(minutes) / 60 + (half === 'pm' ? 12 : 0);
 }
 
 const stacked = (page: Page): Locator => page.getByRole('region', { name: 'Two jobs, one crew, one day' });
@@ -62,7 +65,7 @@ async function chooseBoth(page: Page, option: string): Promise<void> {
 }
 
 describe('the day of a 240 ft² floor', () => {
-  it('in flake in a day begins at the shop at 7:00, scrapes about 4 h after the base and is one visit', async () => {
+  it('in flake in a day begins at the shop at 7 am, scrapes about 4 h after the base and is one visit', async () => {
     const { page, problems, close } = await openDay();
     const region = dayOf(page, fast);
     expect((await hoursOf(region, /^Load at the shop/))[0]).toBe(7);
@@ -115,7 +118,7 @@ describe('two jobs, one crew, one day', () => {
     const { page, problems, close } = await openDay();
     await chooseBoth(page, fast);
     await stacked(page)
-      .getByText(/^Both fit one day: back at the shop at \d+:\d\d/)
+      .getByText(/^Both fit one day: back at the shop at \d+(:\d\d)? [ap]m,/)
       .waitFor();
     const day = stacked(page).getByRole('table', { name: 'The day of both jobs' });
     await expect.poll(() => day.getByRole('row', { name: /^Drive to the shop/ }).count()).toBe(1);
@@ -130,7 +133,7 @@ describe('two jobs, one crew, one day', () => {
     await chooseBoth(page, standard);
     await stacked(page).getByText('They do not fit in one day.').waitFor();
     await stacked(page)
-      .getByText(/^No order ends by 20:00 with 1 h to spare: .* ends \d\d:\d\d next day\.$/)
+      .getByText(/^No order ends by 8 pm with 1 h to spare: .* ends \d+(:\d\d)? [ap]m next day\.$/)
       .waitFor();
     await close();
   });

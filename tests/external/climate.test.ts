@@ -36,11 +36,9 @@ describe('a reading taken on the slab', () => {
     psychrolib.SetUnitSystem(psychrolib.IP);
     expect(floor.number('dew_point')).toBeCloseTo(psychrolib.GetTDewPointFromRelHum(70, 0.5), 1);
     expect(floor.said('day_go')).toContain(
-      'slab 70 °F, dew point 50.51 °F, 19.49 °F between them where 5 °F is the least',
+      'slab 70 °F, dew point 50.5 °F, 19.5 °F between them where 5 °F is the least',
     );
-    expect(floor.said('day_reading')).toBe(
-      'Read by: nobody is named; role: foreman; Jan 19, 2026, 7 h after midnight.',
-    );
+    expect(floor.said('day_reading')).toBe('Read by: nobody is named; role: foreman; Jan 19, 2026, 7 am.');
     expect(floor.said('day_wait_reading')).toBeUndefined();
   });
 

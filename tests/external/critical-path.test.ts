@@ -53,7 +53,7 @@ describe('a flake floor from 07:00', () => {
 
   it('ends after 12 h, at 19:00', () => {
     expect(ends - 7).toBeCloseTo(12, 12);
-    expect(clockText(clockHour(ends))).toBe('19:00');
+    expect(clockText(clockHour(ends))).toBe('7 pm');
   });
 
   it('may touch up the stem wall beside the filling, from 3.75 to 5.25 h: a float of 1.5 h', () => {
@@ -65,13 +65,13 @@ describe('a flake floor from 07:00', () => {
   it('takes feet after 24 h, at 07:00 of the next day, and cars after 60 h, at 19:00 of the third', () => {
     const used = scheduled([...floor(3), task('feet', 0, ['topcoat', 12]), task('cars', 0, ['topcoat', 48])]);
     expect([used.of('feet').starts - 7, used.of('cars').starts - 7]).toEqual([24, 60]);
-    expect(clockText(used.of('feet').starts)).toBe('07:00 next day');
-    expect(clockText(used.of('cars').starts)).toBe('19:00 2 days later');
+    expect(clockText(used.of('feet').starts)).toBe('7 am next day');
+    expect(clockText(used.of('cars').starts)).toBe('7 pm 2 days later');
   });
 
   it('ends after 15 h, at 22:00, when the cold doubles the cure of 3 h', () => {
     const cold = scheduled(floor(6));
     expect(cold.ends - 7).toBeCloseTo(15, 12);
-    expect(clockText(clockHour(cold.ends))).toBe('22:00');
+    expect(clockText(clockHour(cold.ends))).toBe('10 pm');
   });
 });

@@ -103,6 +103,27 @@ describe('a stop on the floor', () => {
   });
 });
 
+describe('a stop whose numbers are rounded in what it says', () => {
+  it('stays passed when the quote is read back and worked out anew, in both measures and after an edit aside', async () => {
+    wetBySlabAtDew();
+    goAhead();
+    expect(dewStop(flake)?.says).toContain('with a dew point of 64.6 °F it must be 69.6 °F');
+    const read = readQuote(JSON.parse(JSON.stringify(session.quote)));
+    if (read.kind !== 'quote') throw new Error('The quote cannot be read');
+    const { workbooks } = await openQuote();
+    expect(workbooks.load(read.quote).kind).not.toBe('refused');
+    const again = workbooks.results(flake);
+    if (again === undefined) throw new Error('The option is gone');
+    expect(isHeldBack(again)).toBe(false);
+    for (const measures of ['us', 'metric'] as const) {
+      const stop = openChecks(again, measures).find(({ name }) => name === 'slab_above_dew');
+      expect(stop?.passed?.by).toBe('Dana R.');
+    }
+    enterFloor('crack_length', 25);
+    expect(isHeldBack(resultsOf(flake))).toBe(false);
+  });
+});
+
 describe('nobody goes ahead', () => {
   const pass = { by: 'Dana R.', why: 'I say so.', at: given.at, said: 'x' };
   const refusal = (check: string, changed: Partial<typeof pass> = {}): string => {

@@ -73,7 +73,7 @@ describe('words in a quote', () => {
       expect(dispatch(open, { kind: 'enterLine', sheet: floor, line, value })).toBe('');
     const day = saidTexts(resultsOf(open), 'day');
     expect(day.find(({ name }) => name === 'day_reading')?.text).toBe(
-      'Read by: Dana R.; role: owner; Jan 19, 2026, 7 h after midnight.',
+      'Read by: Dana R.; role: owner; Jan 19, 2026, 7 am.',
     );
     expect(writtenNotes(resultsOf(open))).toEqual([
       { label: 'Read by, name', words: 'Dana R.' },

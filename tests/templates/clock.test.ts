@@ -142,7 +142,7 @@ describe('the recoat window', () => {
       'coats.clear.window_kept',
     );
     expect(told).toMatchObject({ verdict: 'fails', severity: 'stop' });
-    expect(told.says).toContain('12.12 h');
+    expect(told.says).toContain('12.1 h');
   });
 
   it('of colours shrinks on a hot slab: the second colour of the next day is abraded for', () => {

@@ -19,16 +19,16 @@ const two = [
 describe('why two jobs do not go on one day is said', () => {
   it('with the clock and the best end, when every order ends too late', () => {
     expect(said(two, crewDay({ from: 6.5, to: 18 }))).toEqual([
-      'No order ends by 18:00 with 1 h to spare: the best (A: grind, B: grind, A: clear, B: clear) ends 19:30.',
+      'No order ends by 6 pm with 1 h to spare: the best (A: grind, B: grind, A: clear, B: clear) ends 7:30 pm.',
     ]);
-    expect(said(two, crewDay({ from: 6.5, to: 18 }), hours(0))[0]).toMatch(/^No order ends by 18:00: the best /);
+    expect(said(two, crewDay({ from: 6.5, to: 18 }), hours(0))[0]).toMatch(/^No order ends by 6 pm: the best /);
   });
 
   it('with the window and by how much it is missed', () => {
     const shut = (name: string) => job(name, [{ for: 4, cure: 3, within: 4 }, { for: 2 }]);
     expect(said([shut('A'), shut('B')], crewDay({ to: 15 }))).toEqual([
-      'Of 6 orders, 2 keep all else, but none of them ends by 15:00 with 1 h to spare: ' +
-        'the best (A: grind, A: clear, B: grind, B: clear) ends 18:30.',
+      'Of 6 orders, 2 keep all else, but none of them ends by 3 pm with 1 h to spare: ' +
+        'the best (A: grind, A: clear, B: grind, B: clear) ends 6:30 pm.',
       'In 2 of 6 orders A: clear comes 2 h or more too late: it must follow within 4 h with 1 h to spare.',
       'In 2 of 6 orders B: clear comes 2 h or more too late: it must follow within 4 h with 1 h to spare.',
     ]);

@@ -7,26 +7,35 @@ import {
   hoursText,
   later,
   sumHours,
+  timeOfDayText,
   toldWait,
   waitText,
 } from '../../src/units/hours.ts';
 
 describe('a time of day', () => {
   it.each([
-    [0, '00:00'],
-    [7.5, '07:30'],
-    [18 + 59 / 60, '18:59'],
-    [23.999, '00:00 next day'],
-    [25.25, '01:15 next day'],
-    [60, '12:00 2 days later'],
-    [-1, '23:00 the day before'],
-    [-25, '23:00 2 days before'],
-    [9.99999999999, '10:00'],
+    [0, 'midnight'],
+    [0.2, '12:12 am'],
+    [7, '7 am'],
+    [7.5, '7:30 am'],
+    [12.05, '12:03 pm'],
+    [18 + 59 / 60, '6:59 pm'],
+    [23.999, 'midnight next day'],
+    [25.25, '1:15 am next day'],
+    [60, 'noon 2 days later'],
+    [-1, '11 pm the day before'],
+    [-25, '11 pm 2 days before'],
+    [9.99999999999, '10 am'],
   ])('of %f h reads %s', (time, words) => {
     expect(clockText(clockHour(time))).toBe(words);
   });
 
-  it('2.5 h after 07:00 is 09:30, and 07:00 is 2.5 h before it', () => {
+  it('is said without its day where the day stands elsewhere: 25.25 h and 1.25 h are both 1:15 am', () => {
+    expect([25.25, 1.25, -22.75].map((time) => timeOfDayText(clockHour(time)))).toEqual(Array(3).fill('1:15 am'));
+    expect([36, 24, 43.999].map((time) => timeOfDayText(clockHour(time)))).toEqual(['noon', 'midnight', '8 pm']);
+  });
+
+  it('2.5 h after 7 am is 9:30 am, and 7 am is 2.5 h before it', () => {
     expect(later(clockHour(7), hours(2.5))).toBe(9.5);
     expect(hoursBetween(clockHour(9.5), clockHour(7))).toBe(-2.5);
   });

@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { QuoteList, QuoteSummary } from '../../storage/quote-store.ts';
+import { instantDay } from '../parts/instant-words.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { notYet } from '../parts/shown-line.ts';
 import { writeRoute } from './route.ts';
@@ -150,7 +151,7 @@ export class StartPage extends LitElement {
       <a href=${writeRoute({ kind: 'quote', id, face: 'price' })}>
         <strong>${title}</strong>
         <span class="prices">${options.map(({ title: option, price, held }) => html`${option} ${price}${held ? html` <span class="mark">${notYet}</span>` : nothing}<br />`)}</span>
-        <span class="when">${demo ? html`<span class="mark">invented, to look around</span>` : nothing} <span class="day">${dayOf(updatedAt)}</span></span>
+        <span class="when">${demo ? html`<span class="mark">invented, to look around</span>` : nothing} <span class="day">${instantDay(updatedAt)}</span></span>
       </a>
       ${
         this.doubted === id
@@ -170,10 +171,6 @@ export class StartPage extends LitElement {
     this.doubted = '';
     this.dispatchEvent(new CustomEvent<string>('quote-unwanted', { detail: id }));
   }
-}
-
-function dayOf(time: string): string {
-  return time.slice(0, 10);
 }
 
 declare global {

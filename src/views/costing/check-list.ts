@@ -11,8 +11,8 @@ const words = { stop: 'Stop', caution: 'Caution', note: 'Note' } as const;
 const shapes = { stop: '■', caution: '▲', note: '●' } as const;
 
 /**
- * Checks of an option that do not hold: each a sentence with a word and a shape for how grave it is. Stops and cautions
- * stay in the open; notes fold under a heading that says how many there are.
+ * Checks of an option that do not hold: each a sentence with a word and a shape for how grave it is. Stops,
+ * then cautions stay in the open; notes fold under a heading that says how many there are.
  *
  * @fires why-asked, stop-decided
  */
@@ -86,8 +86,8 @@ export class CheckList extends LitElement {
   }
 
   override render(): TemplateResult {
-    const notes = this.checks.filter(({ severity }) => severity === 'note');
-    const grave = this.checks.filter(({ severity }) => severity !== 'note');
+    const notes = this.of('note');
+    const grave = [...this.of('stop'), ...this.of('caution')];
     return html`${grave.length === 0 ? html`<p class="light">${noneWords(notes.length)}</p>` : this.list(grave)}
     ${
       notes.length === 0
@@ -97,6 +97,11 @@ export class CheckList extends LitElement {
           ${this.list(notes)}
         </details>`
     }`;
+  }
+
+  /** In sheet order. */
+  private of(grave: ToldCheck['severity']): readonly ToldCheck[] {
+    return this.checks.filter(({ severity }) => severity === grave);
   }
 
   private list(checks: readonly ToldCheck[]): TemplateResult {

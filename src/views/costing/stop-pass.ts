@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { type PassedStop, passLimits } from '../../quote/quote-document.ts';
 import type { ToldCheck } from '../../quote/told-checks.ts';
 import { keepSetting, keptSetting } from '../../storage/kept-settings.ts';
+import { instantWords } from '../parts/instant-words.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { send } from '../parts/sheet-events.ts';
 
@@ -141,15 +142,11 @@ export class StopPass extends LitElement {
 const missingWords = { by: 'Say who goes ahead.', why: 'Say why it is right to go ahead.' };
 
 function passWords({ by, why, at }: PassedStop): string {
-  return `${by} went ahead, ${timeOf(at)}: ${why}`;
+  return `${by} went ahead, ${instantWords(at)}: ${why}`;
 }
 
 function lapsedWords({ by, at, said }: PassedStop): string {
-  return `${by} went ahead, ${timeOf(at)}, when it said: “${said}”`;
-}
-
-function timeOf(at: string): string {
-  return new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(at));
+  return `${by} went ahead, ${instantWords(at)}, when it said: “${said}”`;
 }
 
 declare global {

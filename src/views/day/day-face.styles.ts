@@ -78,6 +78,12 @@ export const dayTableStyles = css`
     td {
       padding-right: 0.375rem;
     }
+
+    /* Two times with am and pm leave room for words, and nothing runs out of the frame. */
+    td {
+      font-size: var(--small);
+      line-height: 1.5rem;
+    }
   }
 `;
 
@@ -139,6 +145,17 @@ export const optionDayStyles = [
       min-width: 1.75rem;
       color: var(--ink-light);
       text-indent: 0;
+    }
+
+    @media (max-width: 40rem) {
+      .numbered {
+        padding-left: 1.5rem;
+        text-indent: -1.5rem;
+      }
+
+      .number {
+        min-width: 1.5rem;
+      }
     }
 
     @media (pointer: coarse) {

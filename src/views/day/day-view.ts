@@ -1,11 +1,11 @@
 import { type ClockTask, type ClockVisit, readClock } from '../../quote/clock.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
 import { type DaySpan, type SpanKind, type WorkDay, workDays } from '../../quote/work-days.ts';
-import { hoursBetween } from '../../units/hours.ts';
+import { hoursBetween, timeOfDayText } from '../../units/hours.ts';
 import type { Measures } from '../../units/measures.ts';
 import { dateWords } from '../parts/date-words.ts';
 import { lineLabel, shownLine } from '../parts/shown-line.ts';
-import { lengthWords, timeWords } from './clock-words.ts';
+import { lengthWords } from './clock-words.ts';
 import { midnightBefore, type StripDay, type StripSpan, type StripTone } from './strip-geometry.ts';
 
 /** An option's days as the Day face shows them. */
@@ -128,7 +128,7 @@ type Marks = ReadonlyMap<string, string>;
 function stripSpan(span: DaySpan, marks: Marks): StripSpan {
   const { kind, from, to, task } = span;
   const drawn = { tone: tones[kind], from, to, key: keyOf(span) };
-  const times = `${timeWords(from)} to ${timeWords(to)}`;
+  const times = `${timeOfDayText(from)} to ${timeOfDayText(to)}`;
   if (task === undefined) {
     const words = shortWords[kind] ?? spanWords[kind];
     return { ...drawn, words, said: `${words}, ${times}` };
@@ -167,8 +167,8 @@ function dayRow(span: DaySpan, marks: Marks): DayRow {
     key: keyOf(span),
     mark: task === undefined ? '' : (marks.get(task.row) ?? ''),
     words: task?.beside ? `${words}, beside` : words,
-    start: timeWords(from),
-    finish: timeWords(to),
+    start: timeOfDayText(from),
+    finish: timeOfDayText(to),
     people: task === undefined ? '' : `${task.people}`,
     hours: lengthWords(hoursBetween(from, to)),
     quiet: task === undefined,

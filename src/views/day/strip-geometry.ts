@@ -1,4 +1,4 @@
-import { type ClockHour, clockHour, hours, later } from '../../units/hours.ts';
+import { type ClockHour, clockHour, hours, later, timeOfDayText } from '../../units/hours.ts';
 import { type DrawnMark, hasRoomForWords, letterWidth, marksUnder, type NarrowSpan } from './strip-labels.ts';
 
 /** A day as lanes of spans over one axis of hours. */
@@ -40,7 +40,7 @@ export interface StripDrawing {
 
 export interface StripTick {
   readonly x: number;
-  /** `7:00`; empty where a label would run into the next. */
+  /** `7 am`; empty where a label would run into the next, or out of the strip. */
   readonly words: string;
 }
 
@@ -75,7 +75,8 @@ const nameHeight = 20;
 const footRoom = { texts: 9, none: 8 } as const;
 const axisHeight = 24;
 const margin = 20;
-const tickRoom = 42;
+/** For the longest hour in words, `midnight`, beside another. */
+const tickRoom = 46;
 /** Sums of hours come near a full hour, not always onto it. */
 const noTime = 1e-6;
 const steps = [1, 2, 3, 4, 6, 12, 24];
@@ -94,7 +95,7 @@ export function drawStrip(days: readonly StripDay[], width: number): StripDrawin
   const x = (hour: number): number => margin + (hour - first) * scale;
   return {
     width,
-    ticks: ticksOf(first, last, scale, x),
+    ticks: ticksOf(first, last, scale, x).map((tick) => withinStrip(tick, width)),
     days: days.map((day) => drawnDay(day, (time) => x(time - day.midnight), width)),
   };
 }
@@ -103,8 +104,14 @@ function ticksOf(first: number, last: number, scale: number, x: (hour: number) =
   const step = steps.find((each) => each * scale >= tickRoom) ?? 24;
   return Array.from({ length: last - first + 1 }, (_, at) => {
     const hour = first + at;
-    return { x: x(hour), words: at % step === 0 ? `${hour % 24}:00` : '' };
+    return { x: x(hour), words: at % step === 0 ? timeOfDayText(clockHour(hour)) : '' };
   });
+}
+
+/** A label that would be cut at an end of the strip is left out: its neighbours tell the hour. */
+function withinStrip(tick: StripTick, width: number): StripTick {
+  const half = (tick.words.length * letterWidth) / 2;
+  return tick.x - half < 0 || tick.x + half > width ? { ...tick, words: '' } : tick;
 }
 
 function drawnDay({ title, lanes }: StripDay, x: (time: ClockHour) => number, width: number): DrawnDay {

@@ -6,8 +6,8 @@ import type { DayStep } from '../../trade/day-steps.ts';
 import type { PlannedDay } from '../../trade/order-times.ts';
 import { stackJobs } from '../../trade/stack-jobs.ts';
 import { whyNotStacked } from '../../trade/stack-words.ts';
-import { type ClockHour, clockHour, hours, hoursBetween, hoursText, later } from '../../units/hours.ts';
-import { lengthWords, timeWords } from '../day/clock-words.ts';
+import { type ClockHour, clockHour, hours, hoursBetween, hoursText, later, timeOfDayText } from '../../units/hours.ts';
+import { lengthWords } from '../day/clock-words.ts';
 import type { StripDay, StripLane, StripSpan } from '../day/strip-geometry.ts';
 import type { CrewSettings } from './crew-settings.ts';
 
@@ -137,7 +137,7 @@ function blockRow({ name }: Job, block: WorkBlock, at: number, of: number): Bloc
 function dayOfTwo(day: PlannedDay, jobs: readonly Job[], counts: { orders: number; holding: number }): DayOfTwo {
   const spare = `${hoursText(hours(Math.round(day.spare * 100) / 100))} before the end of the shift`;
   const words =
-    `Both fit one day: back at ${shop} at ${timeWords(day.ends)}, ${spare}. ` +
+    `Both fit one day: back at ${shop} at ${timeOfDayText(day.ends)}, ${spare}. ` +
     `${counts.holding} of ${counts.orders} orders hold; this one ends first. ` +
     `${lengthWords(day.working)} at work, ${lengthWords(day.driving)} driving, ${lengthWords(day.waiting)} waiting.`;
   return { words, strip: stripOf(day, jobs), rows: day.steps.map(stepRow) };
@@ -146,8 +146,8 @@ function dayOfTwo(day: PlannedDay, jobs: readonly Job[], counts: { orders: numbe
 function stepRow(step: DayStep): StepRow {
   const { starts, finishes } = step;
   return {
-    start: timeWords(starts),
-    finish: timeWords(finishes),
+    start: timeOfDayText(starts),
+    finish: timeOfDayText(finishes),
     words: stepWords(step),
     hours: lengthWords(hoursBetween(starts, finishes)),
   };
@@ -210,9 +210,9 @@ function lateCoats({ steps }: PlannedDay, works: readonly Work[], latest: ClockH
     return own.flatMap((step, at): string[] => {
       const after = blocks[at]?.lastCoatAfter;
       if (after === undefined || hoursBetween(latest, later(step.starts, after)) <= 0) return [];
-      const starts = timeWords(later(step.starts, after));
+      const starts = timeOfDayText(later(step.starts, after));
       return [
-        `${job.name}: the ${blocks[at]?.name} starts at ${starts}, after the latest start of a coat on its sheet, ${timeWords(latest)}.`,
+        `${job.name}: the ${blocks[at]?.name} starts at ${starts}, after the latest start of a coat on its sheet, ${timeOfDayText(latest)}.`,
       ];
     });
   });

@@ -1,3 +1,4 @@
+import { clockHour, timeOfDayText } from '../../units/hours.ts';
 import { isSerialDay, writeIsoDate } from '../../units/serial-day.ts';
 
 // Serial day 0 was a Saturday.
@@ -20,12 +21,5 @@ export function dateWords(day: number): string {
  */
 export function momentWords(day: number, hour: number): string {
   const full = Math.ceil(hour - noTime);
-  const inDay = full - hoursPerDay * Math.floor(full / hoursPerDay);
-  return `${dateWords(day + Math.floor(full / hoursPerDay))}, ${hourWords(inDay)}`;
-}
-
-function hourWords(hour: number): string {
-  if (hour === 0) return 'midnight';
-  if (hour === 12) return 'noon';
-  return hour < 12 ? `${hour} am` : `${hour - 12} pm`;
+  return `${dateWords(day + Math.floor(full / hoursPerDay))}, ${timeOfDayText(clockHour(full))}`;
 }

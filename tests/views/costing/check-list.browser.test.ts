@@ -44,11 +44,23 @@ function inTheOpen(list: CheckList): string[] {
 describe('the list of checks', () => {
   it('keeps a stop and a caution in the open and folds two notes under “Notes (2)”', async () => {
     const list = await listOf(all);
-    expect(inTheOpen(list)).to.deep.equal([`▲ Caution ${hours.says}`, `■ Stop ${rain.says}`]);
+    expect(inTheOpen(list)).to.deep.equal([`■ Stop ${rain.says}`, `▲ Caution ${hours.says}`]);
     expect(part(list, 'summary').textContent).to.equal('Notes (2)');
     part<HTMLElement>(list, 'summary').click();
     expect(inTheOpen(list)).to.have.length(4);
     expect(inTheOpen(list).slice(2)).to.deep.equal([`● Note ${epoxy.says}`, `● Note ${grip.says}`]);
+  });
+
+  it('puts stops above cautions, each in the order of the sheet, also where a caution comes first there', async () => {
+    const damp = told('caution', 'Nobody has tested for damp.', 5);
+    const cold = told('stop', 'The slab is too cold.', 6);
+    const list = await listOf([hours, rain, damp, cold]);
+    expect(inTheOpen(list).map((item) => item.slice(2))).to.deep.equal([
+      `Stop ${rain.says}`,
+      `Stop ${cold.says}`,
+      `Caution ${hours.says}`,
+      `Caution ${damp.says}`,
+    ]);
   });
 
   it('says that no stop and no caution is open where there are notes only, and that none is where there are none', async () => {
@@ -68,7 +80,7 @@ describe('the list of checks', () => {
     expect(inTheOpen(list)).to.have.length(2);
   });
 
-  it('is walked by keyboard: caution, stop, the fold, and the notes only once it is open', async () => {
+  it('is walked by keyboard: stop, caution, the fold, and the notes only once it is open', async () => {
     const list = await listOf(all);
     const reached = [...list.renderRoot.querySelectorAll<HTMLElement>('button, summary')].filter((each) => {
       each.focus();
@@ -83,7 +95,7 @@ describe('the list of checks', () => {
     list.addEventListener('why-asked', (event) => asked.push(event.detail));
     part<HTMLDetailsElement>(list, 'details').open = true;
     for (const button of list.renderRoot.querySelectorAll('button')) button.click();
-    expect(asked).to.deep.equal([hours, rain, epoxy, grip].map(({ cell }) => ({ cell, option: 'a' })));
+    expect(asked).to.deep.equal([rain, hours, epoxy, grip].map(({ cell }) => ({ cell, option: 'a' })));
   });
 
   for (const scheme of ['light', 'dark'] as const) {

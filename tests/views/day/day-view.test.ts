@@ -47,16 +47,16 @@ describe('the day in a table', () => {
     expect(
       days.flatMap(({ rows }) => rows.map((row) => `${row.mark} ${row.words} ${row.start}–${row.finish} ${row.hours}`)),
     ).toEqual([
-      ' Load at the shop 7:00–7:30 0.5 h',
-      ' Drive 7:30–8:00 0.5 h',
-      ' Set up 8:00–8:30 0.5 h',
-      '1 Grind 8:30–10:30 2 h',
-      '2 Grind edges, beside 8:30–10:00 1.5 h',
-      '3 Base: mix, cut in 10:30–11:00 0.5 h',
-      ' Wait for the cure 11:00–14:45 3.75 h',
-      '4 Scrape, sweep 14:45–15:30 0.75 h',
-      ' Load out 15:30–16:00 0.5 h',
-      ' Drive 16:00–16:30 0.5 h',
+      ' Load at the shop 7 am–7:30 am 0.5 h',
+      ' Drive 7:30 am–8 am 0.5 h',
+      ' Set up 8 am–8:30 am 0.5 h',
+      '1 Grind 8:30 am–10:30 am 2 h',
+      '2 Grind edges, beside 8:30 am–10 am 1.5 h',
+      '3 Base: mix, cut in 10:30 am–11 am 0.5 h',
+      ' Wait for the cure 11 am–2:45 pm 3.75 h',
+      '4 Scrape, sweep 2:45 pm–3:30 pm 0.75 h',
+      ' Load out 3:30 pm–4 pm 0.5 h',
+      ' Drive 4 pm–4:30 pm 0.5 h',
     ]);
   });
 
@@ -118,7 +118,7 @@ describe('the day in a picture', () => {
     expect(new Set(rows).size).toBe(rows.length);
     expect(pieces.map(({ key }) => key).toSorted()).toEqual(rows.toSorted());
     expect(pieces.map(({ said }) => said)).toEqual(
-      expect.arrayContaining(['Shop, 7:00 to 7:30', '3 Base: mix, cut in, 10:30 to 11:00']),
+      expect.arrayContaining(['Shop, 7 am to 7:30 am', '3 Base: mix, cut in, 10:30 am to 11 am']),
     );
   });
 });

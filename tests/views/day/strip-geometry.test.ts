@@ -18,27 +18,33 @@ const day = (spans: readonly StripSpan[], midnight = 0): StripDay => ({
 
 const wide = 640;
 
-describe('a strip of 7:00 to 17:00 on 640 px', () => {
+describe('a strip of 7 am to 5 pm on 640 px', () => {
   const strip = drawStrip([day([span(7, 7.5, 'Shop'), span(8, 16.6, 'Grind', '1')])], wide);
 
-  it('is ruled at every full hour, 7:00 to 17:00, 60 px apart', () => {
+  it('is ruled at every full hour, 7 am to 5 pm, 60 px apart', () => {
     expect(strip.ticks.map(({ x }) => x)).toEqual([20, 80, 140, 200, 260, 320, 380, 440, 500, 560, 620]);
     expect(strip.ticks.map(({ words }) => words)).toEqual([
-      ...['7:00', '8:00', '9:00', '10:00', '11:00', '12:00'],
-      ...['13:00', '14:00', '15:00', '16:00', '17:00'],
+      ...['7 am', '8 am', '9 am', '10 am', '11 am', 'noon'],
+      ...['1 pm', '2 pm', '3 pm', '4 pm', '5 pm'],
     ]);
   });
 
-  it('puts 8:00 to 16:36 where its hours are', () => {
+  it('puts 8 am to 4:36 pm where its hours are', () => {
     const box = strip.days[0]?.lanes[0]?.boxes[1];
     expect(box).toMatchObject({ x: 80, words: '1 Grind' });
     expect(box?.width).toBeCloseTo(8.6 * 60, 9);
   });
 });
 
-it('a day that begins a billionth of an hour before 7:00 is ruled from 7:00', () => {
+it('a day that begins a billionth of an hour before 7 am is ruled from 7 am', () => {
   const strip = drawStrip([day([span(7 - 1e-9, 9 + 1e-9, '')])], wide);
-  expect(strip.ticks.map(({ words }) => words)).toEqual(['7:00', '8:00', '9:00']);
+  expect(strip.ticks.map(({ words }) => words)).toEqual(['7 am', '8 am', '9 am']);
+});
+
+it('a day to midnight says so only where the word has room: not at the end of the strip', () => {
+  const words = (to: number): string[] => drawStrip([day([span(20, to, '')])], wide).ticks.map((tick) => tick.words);
+  expect(words(24)).toEqual(['8 pm', '9 pm', '10 pm', '11 pm', '']);
+  expect(words(25)).toEqual(['8 pm', '9 pm', '10 pm', '11 pm', 'midnight', '1 am']);
 });
 
 it('a second day stands on the same hours as the first', () => {

@@ -38,20 +38,20 @@ const jobs = (lines: Lines = {}, coat?: Lines): [ChosenJob, ChosenJob] => [
 describe('two floors on a day of 16 h, half an hour from the shop and from each other', () => {
   const { verdict, day, blocks, reasons } = twoJobs(jobs(), { ...crew, shift: 16 });
 
-  it('are done A, B, A, B from 8:00 to 21:00, the crew back at the shop at 21:30', () => {
+  it('are done A, B, A, B from 8 am to 9 pm, the crew back at the shop at 9:30 pm', () => {
     expect(verdict).toBe('one day');
     expect(day?.rows.map(({ start, words }) => `${start} ${words}`)).toEqual([
-      '7:30 Drive to A',
-      '8:00 A: base',
-      '12:30 Drive to B',
-      '13:00 B: base',
-      '16:30 Drive to A',
-      '17:00 A: clear',
-      '19:00 Drive to B',
-      '19:30 B: clear',
-      '21:00 Drive to the shop',
+      '7:30 am Drive to A',
+      '8 am A: base',
+      '12:30 pm Drive to B',
+      '1 pm B: base',
+      '4:30 pm Drive to A',
+      '5 pm A: clear',
+      '7 pm Drive to B',
+      '7:30 pm B: clear',
+      '9 pm Drive to the shop',
     ]);
-    expect(day?.words).toMatch(/^Both fit one day: back at the shop at 21:30, 1.5 h before the end of the shift\./);
+    expect(day?.words).toMatch(/^Both fit one day: back at the shop at 9:30 pm, 1.5 h before the end of the shift\./);
     expect(reasons).toEqual([]);
   });
 
@@ -64,7 +64,7 @@ describe('two floors on a day of 16 h, half an hour from the shop and from each 
     ]);
   });
 
-  it('are drawn with a lane each, the cure of A hatched from 12:30 to 17:00', () => {
+  it('are drawn with a lane each, the cure of A hatched from 12:30 pm to 5 pm', () => {
     const [a, b, between] = day?.strip.lanes ?? [];
     expect(a?.spans.map(({ tone, from, to }) => [tone, from, to])).toEqual([
       ['coat', 8, 12.5],
@@ -81,7 +81,7 @@ it('on a day of 12 h they are refused, with the order that comes nearest and its
   expect(verdict).toBe('not one day');
   expect(day).toBeUndefined();
   expect(reasons).toEqual([
-    'No order ends by 19:00 with 1 h to spare: the best (A: base, B: base, A: clear, B: clear) ends 21:30.',
+    'No order ends by 7 pm with 1 h to spare: the best (A: base, B: base, A: clear, B: clear) ends 9:30 pm.',
   ]);
 });
 
@@ -90,12 +90,12 @@ it('a window of 3 h, which the drive there and back leaves no time in, is a reas
   expect(reasons.join(' ')).toMatch(/comes .* too late: it must follow within 3 h/);
 });
 
-it('a coat that starts after the firm’s latest start of a coat, 15:30, is said to', () => {
+it('a coat that starts after the firm’s latest start of a coat, 3:30 pm, is said to', () => {
   const late = twoJobs(jobs({ coat_start_until: 15.5 }), { ...crew, shift: 16 });
   expect(late.verdict).toBe('one day');
   expect(late.reasons).toEqual([
-    'A: the clear starts at 17:00, after the latest start of a coat on its sheet, 15:30.',
-    'B: the clear starts at 19:30, after the latest start of a coat on its sheet, 15:30.',
+    'A: the clear starts at 5 pm, after the latest start of a coat on its sheet, 3:30 pm.',
+    'B: the clear starts at 7:30 pm, after the latest start of a coat on its sheet, 3:30 pm.',
   ]);
 });
 
