@@ -124,3 +124,26 @@ describe('the way back on a phone', () => {
     await close();
   });
 });
+
+describe('a finger that holds Adjust', () => {
+  it('has the owner’s view when it lifts, over the button that takes it away; the next touch takes it away', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price', phone(360));
+    await page.getByRole('heading', { name: /^Measure/ }).waitFor();
+    const adjust = page.getByRole('button', { name: 'Adjust' });
+    const box = await adjust.boundingBox();
+    if (box === null) throw new Error('There is no Adjust on the page');
+    const tools = await page.context().newCDPSession(page);
+    const touchPoints = [{ x: box.x + box.width / 2, y: box.y + box.height / 2 }];
+    await tools.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints });
+    const customers = page.getByRole('button', { name: 'Customer’s view' });
+    await customers.waitFor();
+    await tools.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    // The click of the finger that lifts comes, if it does, within a few frames.
+    await untilDrawn(page);
+    await page.getByRole('link', { name: 'Costing' }).waitFor();
+    expect(await customers.count()).toBe(1);
+    await customers.tap();
+    await expect.poll(() => customers.count()).toBe(0);
+    await close();
+  });
+});

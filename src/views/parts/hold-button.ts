@@ -48,6 +48,8 @@ export class HoldButton extends LitElement {
   @state() private holding = false;
 
   private timer: ReturnType<typeof setTimeout> | undefined;
+  /** By a finger or the mouse, not by a key. */
+  private isPressed = false;
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
@@ -60,7 +62,7 @@ export class HoldButton extends LitElement {
       type="button"
       aria-describedby="hint"
       title=${this.hint}
-      @pointerdown=${this.hold}
+      @pointerdown=${this.onPress}
       @pointerup=${this.let}
       @pointerleave=${this.let}
       @pointercancel=${this.let}
@@ -78,9 +80,15 @@ export class HoldButton extends LitElement {
     this.holding = true;
     this.timer = setTimeout(() => {
       this.let();
+      if (this.isPressed) spareWhatComes();
       this.dispatchEvent(new CustomEvent('held'));
     }, holdTime);
   }
+
+  private readonly onPress = (): void => {
+    this.isPressed = true;
+    this.hold();
+  };
 
   private let(): void {
     clearTimeout(this.timer);
@@ -88,8 +96,26 @@ export class HoldButton extends LitElement {
   }
 
   private onKey(event: KeyboardEvent): void {
-    if (event.key === 'Enter' || event.key === ' ') this.hold();
+    if (event.key !== 'Enter' && event.key !== ' ') return;
+    this.isPressed = false;
+    this.hold();
   }
+}
+
+/**
+ * What the button uncovered may lie under the finger that still presses: when that lifts, its click is no press of it. The
+ * next press or key is.
+ */
+function spareWhatComes(): void {
+  const over = new AbortController();
+  const options = { capture: true, signal: over.signal };
+  const drop = (event: Event): void => {
+    event.preventDefault();
+    event.stopPropagation();
+    over.abort();
+  };
+  addEventListener('click', drop, options);
+  for (const next of ['pointerdown', 'keydown']) addEventListener(next, () => over.abort(), options);
 }
 
 declare global {
