@@ -75,3 +75,47 @@ describe.each(['light', 'dark', 'sun'])('in %s, axe finds nothing', (theme) => {
     await close();
   });
 });
+
+/** What every live region on the page says, through shadow roots; alerts at refused fields stand for themselves. */
+function liveRegions(page: Page): Promise<string[]> {
+  return page.locator('[role=status], [role=log], [aria-live]:not([aria-live=off]), output').allTextContents();
+}
+
+describe('for those who listen', () => {
+  it('each face has the one status region of the page', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price');
+    await turnOwner(page);
+    const shown = {
+      Price: 'price-face',
+      'Side by side': 'compare-face',
+      Costing: 'costing-face',
+      'The day': 'day-face',
+    };
+    for (const [title, face] of Object.entries(shown)) {
+      const faces = page.getByRole('navigation', { name: 'Faces of the quote' });
+      await faces.getByRole('link', { name: title, exact: true }).click();
+      await page.locator(face).waitFor();
+      await untilDrawn(page);
+      expect(await liveRegions(page), title).toHaveLength(1);
+    }
+    await close();
+  });
+
+  it('an answer on Price is told with the prices it moved, and what it took out before them', async () => {
+    const { page, problems, close } = await openApp(browser, '#/quote/demo/price');
+    const status = page.getByRole('status');
+    const told = async (option: string): Promise<boolean> => {
+      const price = await page.getByRole('region', { name: option, exact: true }).locator('.price').textContent();
+      return (await status.textContent())?.includes(`${option}: ${price}`) ?? false;
+    };
+    expect(await told('Full flake')).toBe(false);
+    await page.getByRole('button', { name: '9 ft door, 6 in', exact: true }).click();
+    for (const option of ['Full flake', 'Solid colour, rolled']) await expect.poll(() => told(option)).toBe(true);
+    await page.getByRole('button', { name: 'Basement 30 × 24' }).click();
+    await expect
+      .poll(() => status.textContent())
+      .toMatch(/^Taken out: door openings\. .* Undo puts it back\. Full flake: \$/);
+    expect(problems).toEqual([]);
+    await close();
+  });
+});

@@ -166,6 +166,24 @@ describe('the first minute in a customer’s garage, on a phone of 360 × 740', 
   });
 });
 
+describe('a page that may not change the quote', () => {
+  it('does not say that an answer took something out when it was refused', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price');
+    await page.getByRole('button', { name: '9 ft door, 6 in', exact: true }).click();
+    await page.getByText('saved', { exact: true }).waitFor();
+    const other = await page.context().newPage();
+    await other.goto(page.url());
+    await other.getByRole('button', { name: 'Change it here' }).waitFor();
+    await other.getByRole('button', { name: '9 ft door, 6 in', exact: true, pressed: true }).waitFor();
+    const alerts = await other.getByRole('alert').count();
+    await other.getByRole('button', { name: 'Basement 30 × 24' }).click();
+    await expect.poll(() => other.getByRole('alert').count()).toBe(alerts + 1);
+    await untilDrawn(other);
+    expect(await other.getByText(/^Taken out/).count()).toBe(0);
+    await close();
+  });
+});
+
 describe('quotes', () => {
   it('begin with one key, are kept by themselves, and the invented one can be removed for good', async () => {
     const { page, problems, close } = await openApp(browser);

@@ -36,8 +36,29 @@ describe('side by side, of the demo’s two systems', () => {
     // The other becomes the reference: it comes first, and differences are told against it.
     const heads = (): Promise<string[]> => page.getByRole('table').first().getByRole('columnheader').allTextContents();
     const [first, second] = await heads();
-    await page.getByRole('button', { name: 'Compare with the next' }).click();
+    await page.getByRole('button', { name: `Compare with ${second}`, exact: true }).click();
     await expect.poll(heads).toEqual([second, first]);
+    await page.getByRole('button', { name: `Compare with ${first}`, exact: true }).click();
+    await expect.poll(heads).toEqual([first, second]);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it('on a phone, of three, names the option that each button brings: beside the reference, or as the reference', async () => {
+    const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
+    const { page, problems, close } = await openApp(browser, '#/quote/demo/price', phone);
+    const third = 'Partial flake';
+    await page.getByRole('region', { name: 'Systems' }).getByRole('button', { name: third, exact: true }).tap();
+    await page.getByRole('region', { name: third, exact: true }).waitFor();
+    await page.getByRole('link', { name: 'Side by side' }).last().tap();
+    const heads = (): Promise<string[]> => page.getByRole('table').first().getByRole('columnheader').allTextContents();
+    await expect.poll(heads).toEqual(['Full flake', 'Solid colour, rolled']);
+    await page.getByRole('button', { name: `Show ${third}`, exact: true }).tap();
+    await expect.poll(heads).toEqual(['Full flake', third]);
+    await page.getByRole('button', { name: 'Show Solid colour, rolled', exact: true }).tap();
+    await expect.poll(heads).toEqual(['Full flake', 'Solid colour, rolled']);
+    await page.getByRole('button', { name: 'Compare with Solid colour, rolled', exact: true }).tap();
+    await expect.poll(heads).toEqual(['Solid colour, rolled', third]);
     expect(problems).toEqual([]);
     await close();
   });

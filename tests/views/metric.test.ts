@@ -235,8 +235,8 @@ describe('Price in metric', () => {
     const opened = await openQuote();
     const view = priceView(opened.session.quote, optionsOf(opened), 'metric');
     const sizes = view.questions.find(({ ask }) => ask.kind === 'sizes')?.answers ?? [];
-    expect(sizes).toContain('Two-car 6.1 × 6.1 m');
-    expect(sizes.filter((size) => !size.includes(' m'))).toEqual([]);
+    expect(sizes).toContainEqual({ words: 'Two-car 6.1 × 6.1', unit: 'm' });
+    expect(sizes.filter(({ unit }) => unit !== 'm')).toEqual([]);
   });
 
   it('prices by the square metre, at 10.7639 times the price of a square foot', async () => {

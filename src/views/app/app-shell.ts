@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Edit } from '../../quote/edit.ts';
 import type { OpenQuote, QuoteDesk } from '../../session/quote-desk.ts';
 import type { DispatchResult, QuoteSession } from '../../session/quote-session.ts';
@@ -21,15 +21,15 @@ import { offeredSystems } from './offered-systems.ts';
 import { besideFace, type Face, faceTitles, isOwners, type Route, readRoute, writeRoute } from './route.ts';
 import './quote-tools.ts';
 import './start-page.ts';
+import './status-region.ts';
+import type { StatusRegion } from './status-region.ts';
 import './theme-picker.ts';
-import { toldPrice } from './thumb-bar.ts';
 import './thumb-bar.ts';
-
-const statusDelay = 500;
+import { toldOptions } from './told-options.ts';
 
 /**
  * The app: the list of quotes or the faces of one quote. It holds what no face may lose: which quote is open, whether the
- * owner's view is on, and the one status line for screen readers.
+ * owner's view is on, and the one status region for those who listen.
  *
  * @fires quote-shown - the numbers of a quote stand on the page
  */
@@ -49,13 +49,14 @@ export class AppShell extends LitElement {
   @state() private trouble = '';
   /** Why the last entry of a line was refused, by the line. */
   @state() private refusals: ReadonlyMap<string, string> = new Map();
-  @state() private status = '';
+
+  @query('status-region') private readonly statusRegion: StatusRegion | null | undefined;
 
   private unsubscribe: (() => void) | undefined;
-  private statusTimer: ReturnType<typeof setTimeout> | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
+    this.addEventListener('told', this.onTold);
     window.addEventListener('hashchange', this.onHash);
     window.addEventListener('keydown', this.onKey);
     void this.follow();
@@ -101,7 +102,7 @@ export class AppShell extends LitElement {
           ? nothing
           : html`<thumb-bar .session=${session} next=${this.nextFace(this.route)} nextTitle=${faceTitles[besideFace(this.route.face)]}></thumb-bar>`
       }
-      <div class="hidden" role="status">${this.status}</div>
+      <status-region></status-region>
     `;
   }
 
@@ -129,7 +130,7 @@ export class AppShell extends LitElement {
 
   private body(session: QuoteSession | undefined): TemplateResult {
     const { route, desk } = this;
-    if (desk === undefined) return html`<p role="status">Opening …</p>`;
+    if (desk === undefined) return html`<p>Opening …</p>`;
     if (route.kind === 'start') {
       return html`<start-page
         .list=${this.list}
@@ -242,25 +243,24 @@ export class AppShell extends LitElement {
     }
     this.trouble = opened.notice ?? '';
     this.open = opened;
-    this.unsubscribe = opened.session.subscribe((changes) => this.onChanged(opened.session, changes.length > 0));
+    this.statusRegion?.follow(() => toldOptions(opened.session, this.measures));
+    this.unsubscribe = opened.session.subscribe((changes) => this.onChanged(changes.length > 0));
   }
 
   private close(): void {
     this.unsubscribe?.();
     this.open?.shared?.leave();
+    this.statusRegion?.forget();
     this.open = undefined;
     this.owner = false;
   }
 
-  /** Tells the new prices once things have come to rest. */
-  private onChanged(session: QuoteSession, numbers: boolean): void {
+  private onChanged(numbers: boolean): void {
     this.requestUpdate();
-    if (!numbers) return;
-    clearTimeout(this.statusTimer);
-    this.statusTimer = setTimeout(() => {
-      this.status = session.quote.options.map(({ id, title }) => `${title}: ${toldPrice(session, id)}`).join('. ');
-    }, statusDelay);
+    if (numbers) this.statusRegion?.optionsMoved();
   }
+
+  private readonly onTold = ({ detail }: CustomEvent<string>): void => this.statusRegion?.tell(detail);
 
   private readonly onNew = async (): Promise<void> => {
     const at = this.clock();

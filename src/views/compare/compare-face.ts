@@ -47,24 +47,10 @@ export class CompareFace extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const { session } = this;
     if (session === undefined) return nothing;
-    const options = this.inView(this.ordered(session));
-    const view = compareView(options, this.owner, this.measures);
+    const ordered = this.ordered(session);
+    const view = compareView(this.inView(ordered), this.owner, this.measures);
     return html`<main @touchstart=${this.onTouchStart} @touchend=${this.onTouchEnd}>
-      <div class="tools">
-        <button class="plain" type="button" aria-pressed=${this.onlyDifferent ? 'true' : 'false'} @click=${this.onOnlyDifferent}>
-          Only what differs
-        </button>
-        ${
-          session.quote.options.length > 1
-            ? html`<button class="plain" type="button" @click=${this.onNextReference}>Compare with the next</button>`
-            : nothing
-        }
-        ${
-          this.screen.isNarrow && session.quote.options.length > shownOnPhone
-            ? html`<button class="plain" type="button" @click=${this.onNextBeside}>Show the next option</button>`
-            : nothing
-        }
-      </div>
+      ${this.tools(ordered)}
       ${
         view.bars.length === 0
           ? nothing
@@ -110,12 +96,41 @@ export class CompareFace extends LitElement {
     return [...all.slice(at), ...all.slice(0, at)];
   }
 
-  /** On a phone the reference and one other at a time. */
-  private inView(options: readonly NamedResults[]): readonly NamedResults[] {
-    const [reference, ...others] = options;
-    if (!this.screen.isNarrow || reference === undefined || others.length < shownOnPhone) return options;
-    const other = others[((this.beside % others.length) + others.length) % others.length];
-    return other === undefined ? [reference] : [reference, other];
+  /** Each button that brings another option names it. */
+  private tools(ordered: readonly NamedResults[]): TemplateResult {
+    const [, next] = ordered;
+    const besideNext = this.isPaired(ordered) ? this.besideAt(ordered, this.beside + 1) : undefined;
+    return html`<div class="tools">
+      <button class="plain" type="button" aria-pressed=${this.onlyDifferent ? 'true' : 'false'} @click=${this.onOnlyDifferent}>
+        Only what differs
+      </button>
+      ${
+        next === undefined
+          ? nothing
+          : html`<button class="plain" type="button" @click=${this.onNextReference}>Compare with ${next.title}</button>`
+      }
+      ${
+        besideNext === undefined
+          ? nothing
+          : html`<button class="plain" type="button" @click=${this.onNextBeside}>Show ${besideNext.title}</button>`
+      }
+    </div>`;
+  }
+
+  /** Whether the reference stands with one other at a time, as more have no room on a phone. */
+  private isPaired(ordered: readonly NamedResults[]): boolean {
+    return this.screen.isNarrow && ordered.length > shownOnPhone;
+  }
+
+  private inView(ordered: readonly NamedResults[]): readonly NamedResults[] {
+    if (!this.isPaired(ordered)) return ordered;
+    const other = this.besideAt(ordered, this.beside);
+    return other === undefined ? ordered.slice(0, 1) : [...ordered.slice(0, 1), other];
+  }
+
+  /** The option that stands beside the reference after so many turns, backward where it is less than none. */
+  private besideAt([, ...others]: readonly NamedResults[], turns: number): NamedResults | undefined {
+    return others.at(turns % others.length);
   }
 
   private group({ title, rows }: CompareGroup): TemplateResult | typeof nothing {

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { optionTableStyles } from '../parts/option-table.styles.ts';
@@ -9,10 +9,14 @@ import type { BoardGroup, BoardRow, BoardView } from './board-view.ts';
 import { focusCell } from './grid-focus.ts';
 import { type GridPlace, type GridShape, placeAfterKey, placeKept } from './grid-keys.ts';
 import { placeOf } from './grid-shape.ts';
+import { movesOn } from './moved-rows.ts';
+
+/** Milliseconds that what moved is underlined after the last change. */
+const underlined = 1000;
 
 /**
  * The results of every option beside each other, in the order an owner reads them: a grid with one tab stop, in which keys
- * move from number to number, and a click or Enter asks why.
+ * move from number to number, and a click or Enter asks why. While it is `fresh`, what the last change moved is underlined.
  *
  * @fires why-asked
  */
@@ -103,7 +107,7 @@ export class ResultsBoard extends LitElement {
         white-space: nowrap;
       }
 
-      .moved {
+      :host([fresh]) .moved {
         text-decoration: underline;
         text-decoration-color: var(--resin);
         text-decoration-thickness: 2px;
@@ -142,6 +146,7 @@ export class ResultsBoard extends LitElement {
   @state() private place: GridPlace | undefined;
 
   private shape: GridShape = { rows: [], columns: [] };
+  private rest: ReturnType<typeof setTimeout> | undefined;
 
   constructor() {
     super();
@@ -153,7 +158,13 @@ export class ResultsBoard extends LitElement {
     if (this.place !== undefined) focusCell(this.renderRoot, this.place, 'cell');
   }
 
-  protected override willUpdate(): void {
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.settle();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('board') && this.board !== undefined && movesOn(this.board, changed.get('board'))) this.freshen();
     const { groups = [], options = [] } = this.board ?? {};
     const shape = {
       rows: groups.flatMap(({ rows }) => rows.map(({ line }) => line)),
@@ -186,6 +197,18 @@ export class ResultsBoard extends LitElement {
         ${board.groups.map((group) => this.group(group, columns))}
       </table>`;
   }
+
+  /** By one attribute of the whole: nothing is drawn again when the second is over. */
+  private freshen(): void {
+    clearTimeout(this.rest);
+    this.toggleAttribute('fresh', true);
+    this.rest = setTimeout(this.settle, underlined);
+  }
+
+  private readonly settle = (): void => {
+    clearTimeout(this.rest);
+    this.removeAttribute('fresh');
+  };
 
   private group({ title, rows }: BoardGroup, columns: number): TemplateResult {
     return html`<tbody role="rowgroup">

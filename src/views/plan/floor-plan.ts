@@ -5,6 +5,7 @@ import { type OutlineFault, outlineFault } from '../../trade/crossing-sides.ts';
 import type { Measures } from '../../units/measures.ts';
 import { OwnWidth } from '../parts/own-width.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
+import { tell } from '../parts/told-words.ts';
 import { type CornerDrag, dragRefusal, floorWith, removalRefusal } from './corner-drag.ts';
 import { addCornerEdit, drawByCornersEdit, moveCornerEdit, removeCornerEdit } from './corner-edits.ts';
 import './corner-handles.ts';
@@ -31,6 +32,7 @@ const nothingTold: Told = { words: '', refused: false };
  * corners. What would make sides cross is not taken, and said.
  *
  * @fires plan-edit - a change to the quote, one a drag
+ * @fires told - what became of a corner, but not each step of its way
  */
 @customElement('floor-plan')
 export class FloorPlan extends LitElement {
@@ -83,9 +85,7 @@ export class FloorPlan extends LitElement {
         </div>
         ${drawing.notDrawn.map(({ label, why }) => html`<p class="told refused">${label} is not drawn: ${why}.</p>`)}
       </figure>
-      <p class="told ${this.told.refused ? 'refused' : ''}" role="status" aria-live=${this.drag === undefined ? 'polite' : 'off'}>
-        ${this.told.words}
-      </p>
+      <p class="told ${this.told.refused ? 'refused' : ''}">${this.told.words}</p>
       <div class="tools">${floor.areas.map((each) => this.tool(each, floor))}</div>
       <details ?open=${area !== undefined}>
         <summary>Lengths in a list</summary>
@@ -158,35 +158,30 @@ export class FloorPlan extends LitElement {
   private turnTo(row: string | undefined): void {
     this.stopDrag();
     this.moving = row;
-    this.told =
-      row === undefined
-        ? nothingTold
-        : {
-            words: 'Drag a corner, or move it with the arrow keys. In the list, + adds a corner on a side.',
-            refused: false,
-          };
+    if (row === undefined) this.told = nothingTold;
+    else this.say('Drag a corner, or move it with the arrow keys. In the list, + adds a corner on a side.');
   }
 
   private drawByCorners(area: MeasuredArea, edit: Edit): void {
-    this.turnTo(area.row);
     this.send(edit);
+    this.turnTo(area.row);
   }
 
   private onAsked(ask: CornerAsk, area: MeasuredArea): void {
     switch (ask.kind) {
       case 'moving':
         this.drag = ask.drag;
-        this.told = { words: this.placeWords(area, ask.drag), refused: false };
+        this.told = { words: placeWords(area, ask.drag, planMeasure(this.measures).length), refused: false };
         return;
       case 'placed':
         this.placed(area, ask.drag);
         return;
       case 'left':
         this.stopDrag();
-        this.told = { words: 'The corner is back where it was.', refused: false };
+        this.say('The corner is back where it was.');
         return;
       case 'refused':
-        this.told = { words: ask.reason, refused: true };
+        this.say(ask.reason, true);
         return;
       case 'add':
         this.addCorner(area, ask.after);
@@ -204,14 +199,12 @@ export class FloorPlan extends LitElement {
     const corner = area.corners.find(({ row }) => row === drag.corner);
     if (corner === undefined || (corner.across === drag.to.across && corner.along === drag.to.along)) return;
     const reason = dragRefusal(area, drag);
-    if (reason === undefined) this.send(moveCornerEdit(area, corner, drag.to, planMeasure(this.measures)));
-    else this.told = { words: reason, refused: true };
-  }
-
-  private placeWords({ corners }: MeasuredArea, { corner, to }: CornerDrag): string {
-    const { length } = planMeasure(this.measures);
-    const number = corners.findIndex(({ row }) => row === corner) + 1;
-    return `Corner ${number}: across ${length(to.across)}, along ${length(to.along)}`;
+    if (reason !== undefined) {
+      this.say(reason, true);
+      return;
+    }
+    this.send(moveCornerEdit(area, corner, drag.to, planMeasure(this.measures)));
+    tell(this, `${placeWords(area, drag, planMeasure(this.measures).spoken)}.`);
   }
 
   private addCorner(area: MeasuredArea, corner: MeasuredCorner): void {
@@ -219,24 +212,30 @@ export class FloorPlan extends LitElement {
     if (floor === undefined) return;
     this.stopDrag();
     this.send(addCornerEdit(floor, area, corner));
-    this.told = { words: `A corner was added on side ${area.corners.indexOf(corner) + 1}.`, refused: false };
+    this.say(`A corner was added on side ${area.corners.indexOf(corner) + 1}.`);
   }
 
   private removeCorner(area: MeasuredArea, corner: MeasuredCorner): void {
     this.stopDrag();
     const reason = removalRefusal(area, corner);
     if (reason !== undefined) {
-      this.told = { words: reason, refused: true };
+      this.say(reason, true);
       return;
     }
     const at = area.corners.indexOf(corner);
     const beside = area.corners[at + 1] ?? area.corners[at - 1];
     this.send(removeCornerEdit(area, corner));
-    this.told = { words: `Corner ${at + 1} was taken away.`, refused: false };
+    this.say(`Corner ${at + 1} was taken away.`);
     // What had the focus is gone.
     void this.updateComplete.then(() =>
       this.renderRoot.querySelector('corner-handles')?.focusCorner(beside?.row ?? ''),
     );
+  }
+
+  /** On the page and to those who listen. */
+  private say(words: string, refused = false): void {
+    this.told = { words, refused };
+    tell(this, words);
   }
 
   private stopDrag(): void {
@@ -246,6 +245,15 @@ export class FloorPlan extends LitElement {
   private send(edit: Edit): void {
     this.dispatchEvent(new CustomEvent<Edit>('plan-edit', { detail: edit, bubbles: true, composed: true }));
   }
+}
+
+function placeWords(
+  { corners }: MeasuredArea,
+  { corner, to }: CornerDrag,
+  written: (length: number) => string,
+): string {
+  const number = corners.findIndex(({ row }) => row === corner) + 1;
+  return `Corner ${number}: across ${written(to.across)}, along ${written(to.along)}`;
 }
 
 declare global {

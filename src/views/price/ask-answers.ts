@@ -5,12 +5,12 @@ import type { Ask, Layer } from '../../template/sheet-schema.ts';
 import type { Measures } from '../../units/measures.ts';
 import { amountsIn } from '../../units/said-units.ts';
 import { type FieldView, fieldView } from '../costing/field-view.ts';
-import { sizeInMetric } from './metric-sizes.ts';
+import { type AnswerText, sizeIn } from './size-answers.ts';
 
 /** A question with its answers and the one in force. */
 export interface AskAnswers {
   readonly ask: Ask;
-  readonly answers: readonly string[];
+  readonly answers: readonly AnswerText[];
   readonly standing: number | undefined;
   /** Of a question for numbers. */
   readonly fields: readonly FieldView[];
@@ -25,9 +25,9 @@ export function answersIn(
   return asksOf(results, layer).map((ask) => ({
     ask,
     answers: answersOf(ask).map((answer, at) =>
-      ask.kind === 'sizes' && measures === 'metric'
-        ? sizeInMetric(answer, ask.choices[at]?.rows ?? [])
-        : amountsIn(answer, measures),
+      ask.kind === 'sizes'
+        ? sizeIn(answer, ask.choices[at]?.rows ?? [], measures)
+        : { words: amountsIn(answer, measures), unit: '' },
     ),
     standing: standingAnswer(ask, results),
     fields: ask.kind === 'fields' ? ask.lines.flatMap((name) => fieldOf(name, results, entries, measures) ?? []) : [],

@@ -64,12 +64,17 @@ export class AskGroup extends LitElement {
         font-weight: 600;
       }
 
+      .unit {
+        font-weight: 400;
+      }
+
       .fields {
         display: grid;
         grid-template-columns: repeat(auto-fit, minmax(9rem, 1fr));
         gap: 0.25rem 1rem;
       }
 
+      .unit,
       .fields span {
         color: var(--ink-light);
         font-size: var(--small);
@@ -121,10 +126,10 @@ export class AskGroup extends LitElement {
       <div class="answers">
         ${answers.map(
           (
-            answer,
+            { words, unit },
             at,
           ) => html`<button type="button" aria-pressed=${at === standing ? 'true' : 'false'} @click=${() => this.answer(ask.id, at)}>
-            ${answer}
+            ${words}${unit === '' ? nothing : html` <span class="unit">${unit}</span>`}
           </button>`,
         )}
       </div>

@@ -138,12 +138,6 @@ export const priceFaceStyles = css`
     font-weight: 600;
   }
 
-  .moved {
-    text-decoration: underline;
-    text-decoration-thickness: 3px;
-    text-underline-offset: 6px;
-  }
-
   details summary {
     min-height: 2.25rem;
     cursor: pointer;

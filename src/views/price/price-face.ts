@@ -15,6 +15,7 @@ import { SessionNews } from '../parts/session-news.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import type { SheetEvents } from '../parts/sheet-events.ts';
 import { decisionEdit } from '../parts/stop-decision.ts';
+import { tell } from '../parts/told-words.ts';
 import { measuredFloor } from '../plan/measured-floor.ts';
 import type { AskAnswers } from './ask-answers.ts';
 import type { AnswerGiven, NumberGiven } from './ask-group.ts';
@@ -40,6 +41,7 @@ const floor: SheetPlace = { kind: 'floor' };
  * while the owner's view is on.
  *
  * @fires edit - a change to the quote
+ * @fires told - what an answer took out
  * @fires system-wanted - an offered system to add or take away
  */
 @customElement('price-face')
@@ -83,7 +85,7 @@ export class PriceFace extends LitElement {
           </section>
           ${this.offered()}
         </div>
-        <div class="prices" aria-live="polite">
+        <div class="prices">
           ${view.options.map((option, at) => this.priced(option, options[at]))}
         </div>
       </main>
@@ -128,7 +130,7 @@ export class PriceFace extends LitElement {
         .questions=${this.sizes(view)}
         @answered=${(event: CustomEvent<AnswerGiven>) => this.answer(event.detail, floor)}
       ></ask-group>
-      <p class="held" role="status" ?hidden=${this.clearedNow() === ''}>${this.clearedNow()}</p>
+      <p class="held" ?hidden=${this.clearedNow() === ''}>${this.clearedNow()}</p>
       <button class="plain" type="button" @click=${() => this.addArea()}>Add an area</button>
       ${this.plan()}
     </section>`;
@@ -200,8 +202,12 @@ export class PriceFace extends LitElement {
     const edit = ask && results && answerEdit(ask, answer, sheet, results);
     if (edit === undefined || ask === undefined || results === undefined) return;
     const words = clearedWords(ask, answer, results, this.measures);
+    const before = session?.quote;
     this.send(edit);
-    this.cleared = { words, quote: this.session?.quote };
+    // A refused answer took nothing out.
+    if (session?.quote === before) return;
+    this.cleared = { words, quote: session?.quote };
+    if (words !== '') tell(this, words);
   }
 
   private readonly onStopDecided = ({ detail }: SheetEvents['stop-decided']): void => {

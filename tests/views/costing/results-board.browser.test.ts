@@ -4,6 +4,7 @@ import type { ResultsBoard } from '../../../src/views/costing/results-board.ts';
 import '../../../src/views/costing/results-board.ts';
 import { withPageInFront } from '../../helpers/page-focus.ts';
 import { withTheme } from '../../helpers/page-theme.ts';
+import { until } from '../../helpers/until.ts';
 
 let leave: () => void;
 
@@ -38,6 +39,19 @@ const board: BoardView = {
     { title: 'Crew time', rows: [paid] },
   ],
 };
+
+/** The same board with the price of the first option moved. */
+function movedTo(shown: string, delta: string): BoardView {
+  const moved = row('price', 'Price', { ...value('a', 1, shown), delta }, value('b', 2, '$4,200'));
+  return { ...board, groups: [{ title: '', rows: [moved] }, ...board.groups.slice(1)] };
+}
+
+/** The texts that are underlined. */
+function underlined(element: ResultsBoard): string[] {
+  return [...element.renderRoot.querySelectorAll('[role="gridcell"]')]
+    .filter((cell) => getComputedStyle(cell).textDecorationLine === 'underline')
+    .map((cell) => cell.textContent.trim());
+}
 
 async function shownBoard(): Promise<{ element: ResultsBoard; asked: unknown[] }> {
   const element = await fixture<ResultsBoard>(html`<results-board .board=${board}></results-board>`);
@@ -116,6 +130,33 @@ describe('the results of Costing', () => {
     expect(roles('columnheader')).to.deep.equal(['Full flake', 'Solid colour']);
     expect(roles('rowheader')).to.deep.equal(['Price', 'Profit', 'Gross profit, of price', 'Crew time', 'Paid hours']);
     expect(roles('gridcell').filter((text) => text !== '')).to.have.length(6);
+  });
+
+  it('underline what moved for a second after the last change; how far it moved stays', async () => {
+    const { element } = await shownBoard();
+    expect(underlined(element)).to.deep.equal([]);
+    element.board = movedTo('$4,334', '+$84');
+    await element.updateComplete;
+    expect(underlined(element)).to.deep.equal(['$4,334+$84']);
+    await new Promise((resolve) => setTimeout(resolve, 500));
+    element.board = movedTo('$4,300', '−$34');
+    await element.updateComplete;
+    const changed = performance.now();
+    expect(underlined(element)).to.deep.equal(['$4,300−$34']);
+    await until(() => underlined(element).length === 0);
+    expect(performance.now() - changed).to.be.at.least(990);
+    expect(element.renderRoot.querySelector('.delta')?.textContent).to.equal('−$34');
+  });
+
+  it('are not underlined again when the same board is put together anew', async () => {
+    const { element } = await shownBoard();
+    const moved = movedTo('$4,334', '+$84');
+    element.board = moved;
+    await element.updateComplete;
+    await until(() => underlined(element).length === 0);
+    element.board = { ...moved, groups: [...moved.groups] };
+    await element.updateComplete;
+    expect(underlined(element)).to.deep.equal([]);
   });
 
   for (const scheme of ['light', 'dark'] as const)

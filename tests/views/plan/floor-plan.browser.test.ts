@@ -21,18 +21,22 @@ afterEach(() => leave());
 interface Shown {
   readonly plan: FloorPlan;
   readonly edits: SeveralEdits[];
+  /** What those who listen are told, in order. */
+  readonly said: string[];
 }
 
 async function planOf(floor: MeasuredFloor): Promise<Shown> {
   const edits: SeveralEdits[] = [];
+  const said: string[] = [];
   const plan = await fixture<FloorPlan>(
     html`<floor-plan
       .floor=${floor}
       @plan-edit=${(event: CustomEvent<SeveralEdits>) => edits.push(event.detail)}
+      @told=${(event: CustomEvent<string>) => said.push(event.detail)}
     ></floor-plan>`,
   );
   await drawnToWidth(plan, 'svg.drawing');
-  return { plan, edits };
+  return { plan, edits, said };
 }
 
 async function moving(floor: MeasuredFloor = floorOf(l)): Promise<Shown> {
@@ -63,7 +67,7 @@ function handle(plan: FloorPlan, corner: number): SVGGElement {
 }
 
 function told(plan: FloorPlan): string {
-  return plan.renderRoot.querySelector('[role=status]')?.textContent.trim() ?? '';
+  return plan.renderRoot.querySelector('figure ~ .told')?.textContent.trim() ?? '';
 }
 
 function middleOf(element: Element): { x: number; y: number } {
@@ -145,6 +149,24 @@ describe('a corner of the plan', () => {
     expect(told(plan)).to.equal('Side 1 would cross side 3; the corner stays where it was.');
     expect(plan.renderRoot.querySelectorAll('line.faulty')).to.have.lengthOf(0);
     expect(edits).to.deep.equal([]);
+  });
+
+  it('is silent on its way, and tells those who listen once where it came to or why it stays', async () => {
+    const { plan, said } = await moving();
+    const [how] = said.splice(0);
+    expect(how).to.contain('arrow keys');
+    await pointer(plan, 3, 'pointerdown', [24, 14]);
+    await pointer(plan, 3, 'pointermove', [24, 15.9]);
+    await pointer(plan, 3, 'pointermove', [24.02, 17.98]);
+    expect(said).to.deep.equal([]);
+    await pointer(plan, 3, 'pointerup', [24.02, 17.98]);
+    expect(said.splice(0)).to.deep.equal(['Corner 3: across 24 ft, along 18 ft.']);
+    await pointer(plan, 4, 'pointerdown', [16, 14]);
+    await pointer(plan, 4, 'pointermove', [20, -1]);
+    expect(said).to.deep.equal([]);
+    await pointer(plan, 4, 'pointerup', [20, -1]);
+    expect(said).to.deep.equal(['Side 1 would cross side 3; the corner stays where it was.']);
+    expect(plan.renderRoot.querySelectorAll('[role=status], [aria-live]')).to.have.lengthOf(0);
   });
 
   it('touched and let go makes no edit', async () => {
