@@ -9,10 +9,10 @@ import '../compare/compare-face.ts';
 import '../costing/costing-face.ts';
 import '../day/day-place.ts';
 import '../parts/hold-button.ts';
-import { refusalWords } from '../parts/refusal-words.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
-import '../price/price-face.ts';
+import { systemsPlace } from '../price/price-face.ts';
 import { appShellStyles } from './app-shell.styles.ts';
+import { EditRefusals } from './edit-refusals.ts';
 import { focusFace } from './focus-face.ts';
 import { keepMeasures, readMeasures } from './measures-choice.ts';
 import './measures-picker.ts';
@@ -46,12 +46,10 @@ export class AppShell extends LitElement {
   @state() private list: QuoteList | undefined;
   @state() private owner = false;
   @state() private measures: Measures = readMeasures();
-  @state() private trouble = '';
-  /** Why the last entry of a line was refused, by the line. */
-  @state() private refusals: ReadonlyMap<string, string> = new Map();
 
   @query('status-region') private readonly statusRegion: StatusRegion | null | undefined;
 
+  private readonly refusals = new EditRefusals(() => this.requestUpdate());
   private unsubscribe: (() => void) | undefined;
 
   override connectedCallback(): void {
@@ -86,13 +84,12 @@ export class AppShell extends LitElement {
                 .session=${session}
                 measures=${this.measures}
                 @edit=${(event: CustomEvent<Edit>) => this.dispatch(event.detail)}
-                @stepped=${(event: CustomEvent<DispatchResult>) => this.take(event.detail)}
+                @stepped=${(event: CustomEvent<DispatchResult>) => this.refusals.take(event.detail)}
               ></quote-tools>`
         }
       </header>
       ${session === undefined || this.route.kind === 'start' ? nothing : this.faceLinks(this.route)}
-      ${this.trouble === '' ? nothing : html`<p class="trouble" role="alert">${this.trouble}</p>`}
-      ${this.readOnly(session)} ${this.body(session)}
+      ${this.trouble(session)} ${this.readOnly(session)} ${this.body(session)}
       <div class="choices">
         <theme-picker></theme-picker>
         <measures-picker measures=${this.measures} @measures-chosen=${this.onMeasures}></measures-picker>
@@ -148,7 +145,7 @@ export class AppShell extends LitElement {
           .systems=${offeredSystems(session.quote, desk)}
           ?owner=${this.owner}
           measures=${this.measures}
-          .refusals=${this.refusals}
+          .refusals=${this.refusals.atPlaces}
           @edit=${(event: CustomEvent<Edit>) => this.dispatch(event.detail)}
           @system-wanted=${(event: CustomEvent<string>) => this.switchSystem(event.detail)}
         ></price-face>`;
@@ -161,6 +158,12 @@ export class AppShell extends LitElement {
       default:
         return face satisfies never;
     }
+  }
+
+  private trouble(session: QuoteSession | undefined): TemplateResult | typeof nothing {
+    const { above } = this.refusals;
+    // That another tab has the quote is said below, with the way to change it here.
+    return above === '' || above === session?.readOnly ? nothing : html`<p class="trouble" role="alert">${above}</p>`;
   }
 
   private readOnly(session: QuoteSession | undefined): TemplateResult | typeof nothing {
@@ -185,27 +188,18 @@ export class AppShell extends LitElement {
       return;
     }
     const added = desk.optionOf(id, `option_${session.seq + session.quote.options.length + 1}`);
-    if ('kind' in added) this.trouble = added.reason;
+    if ('kind' in added) this.refusals.refuse(added.reason, systemsPlace);
     else this.dispatch({ kind: 'addOption', ...added, at: session.quote.options.length });
   }
 
   private dispatch(edit: Edit): void {
     const session = this.open?.session;
-    if (session === undefined) return;
-    const result = session.dispatch(edit);
-    const results = session.results(session.quote.options[0]?.id ?? '');
-    const reason = result.kind === 'refused' ? refusalWords(edit, result.reason, results, this.measures) : '';
-    const atField = reason !== '' && edit.kind === 'enterLine';
-    this.refusals = new Map(atField ? [[edit.line, reason]] : []);
-    this.trouble = atField ? '' : reason;
-  }
-
-  private take(result: DispatchResult): void {
-    this.trouble = result.kind === 'refused' ? result.reason : '';
+    if (session !== undefined) this.refusals.dispatch(session, edit, this.measures);
   }
 
   private readonly onHash = (): void => {
     this.route = readRoute(location.hash);
+    scrollTo(0, 0);
     void this.follow();
   };
 
@@ -216,7 +210,7 @@ export class AppShell extends LitElement {
     if (session === undefined || inField || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z')
       return;
     event.preventDefault();
-    this.take(event.shiftKey ? session.redo() : session.undo());
+    this.refusals.take(event.shiftKey ? session.redo() : session.undo());
   };
 
   /** Opens what the address names. The last call wins: an answer that comes after another turn is dropped. */
@@ -229,7 +223,7 @@ export class AppShell extends LitElement {
       const list = await desk.list();
       if (this.route !== route) return;
       if (list.kind === 'list') this.list = list;
-      else this.trouble = list.reason;
+      else this.refusals.refuse(list.reason);
       return;
     }
     if (this.open?.session.quote.id === route.id) return;
@@ -237,11 +231,12 @@ export class AppShell extends LitElement {
     const opened = await desk.open(route.id);
     if (this.route.kind !== 'quote' || this.route.id !== route.id) return;
     if (opened.kind === 'fault') {
-      this.trouble = opened.reason;
+      this.refusals.refuse(opened.reason);
       location.hash = '#/';
       return;
     }
-    this.trouble = opened.notice ?? '';
+    if (opened.notice === undefined) this.refusals.end();
+    else this.refusals.refuse(opened.notice);
     this.open = opened;
     this.statusRegion?.follow(() => toldOptions(opened.session, this.measures));
     this.unsubscribe = opened.session.subscribe((changes) => this.onChanged(changes.length > 0));
@@ -257,6 +252,7 @@ export class AppShell extends LitElement {
 
   private onChanged(numbers: boolean): void {
     this.requestUpdate();
+    if (this.open !== undefined) this.refusals.follow(this.open.session, numbers);
     if (numbers) this.statusRegion?.optionsMoved();
   }
 
@@ -267,13 +263,13 @@ export class AppShell extends LitElement {
     const wanted = newQuoteAt(at);
     const made = await this.desk?.make(wanted, at);
     if (made === undefined) return;
-    if ('kind' in made) this.trouble = made.reason;
+    if ('kind' in made) this.refusals.refuse(made.reason);
     else location.hash = writeRoute({ kind: 'quote', id: wanted.id, face: 'price' });
   };
 
   private async removeQuote(id: string): Promise<void> {
     const refused = await this.desk?.remove(id);
-    if (refused !== undefined) this.trouble = refused.reason;
+    if (refused !== undefined) this.refusals.refuse(refused.reason);
     if (this.route.kind === 'start') await this.follow();
   }
 

@@ -71,7 +71,7 @@ export class QuoteTools extends LitElement {
       }
 
       @media (max-width: 52rem) {
-        .redo:disabled {
+        .redo[aria-disabled='true'] {
           display: none;
         }
       }
@@ -173,14 +173,17 @@ export class QuoteTools extends LitElement {
         <span class="saved">${savedWords(session)}</span>
       </div>
       <div class="tools">
-        <button class="plain" type="button" title=${undo} ?disabled=${undo === ''} @click=${() => this.step('undo')}>${stepWords('Undo', undo)}</button>
-        <button class="plain redo" type="button" title=${redo} ?disabled=${redo === ''} @click=${() => this.step('redo')}>${stepWords('Redo', redo)}</button>
+        <button class="plain" type="button" title=${undo} aria-disabled=${undo === '' ? 'true' : 'false'} @click=${() => this.step('undo')}>${stepWords('Undo', undo)}</button>
+        <button class="plain redo" type="button" title=${redo} aria-disabled=${redo === '' ? 'true' : 'false'} @click=${() => this.step('redo')}>${stepWords('Redo', redo)}</button>
       </div>`;
   }
 
   private step(direction: 'undo' | 'redo'): void {
-    const result = this.session?.[direction]();
-    if (result !== undefined) this.dispatchEvent(new CustomEvent<DispatchResult>('stepped', { detail: result }));
+    const { session } = this;
+    // It may still have the focus when nothing is left to take back.
+    if (session?.[direction === 'undo' ? 'undoable' : 'redoable'] === undefined) return;
+    const result = session[direction]();
+    this.dispatchEvent(new CustomEvent<DispatchResult>('stepped', { detail: result }));
   }
 
   private onRetitle(event: Event): void {

@@ -30,7 +30,8 @@ export const sharedStyles = css`
     background: var(--paper);
   }
 
-  button.plain:disabled {
+  button.plain:disabled,
+  button.plain[aria-disabled='true'] {
     color: var(--ink-light);
     border-color: var(--hairline);
     border-style: dotted;

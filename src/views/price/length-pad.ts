@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { formatQuantity } from '../../units/format.ts';
 import { feet, writeLength } from '../../units/length-text.ts';
 import type { Measures } from '../../units/measures.ts';
 import { readTypedIn, textToKeep } from '../../units/typed-measure.ts';
@@ -21,6 +22,11 @@ interface MeasuredSide {
 type Side = 'length' | 'width';
 
 const half = ' 1/2';
+/** In feet. Common practice, no source: the floors of garages, basements and patios are shorter. */
+const longestUsualSide = 100;
+/** Digits that may be feet and inches without a mark: 227, 2211. */
+const feetThenInches = /^(\d{1,2})(\d|1[01])$/;
+const metresThenCentimetres = /^(\d{1,2})(\d\d)$/;
 const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '0'] as const;
 /**
  * Big keys for two sides in feet and inches, or in metres, for one hand in a garage. The phone's own keyboard stays away; a
@@ -55,6 +61,7 @@ export class LengthPad extends LitElement {
     return html`<dialog aria-labelledby="heading" @keydown=${this.onKeyboard}>
       <h2 id="heading">${this.heading}</h2>
       <div class="sides">${this.sideButton('length', 'Length')} ${this.sideButton('width', 'Width')}</div>
+      <div role="status">${this.fault === '' ? [this.reading('length', 'Length'), this.reading('width', 'Width')] : nothing}</div>
       ${this.fault === '' ? nothing : html`<p class="error" role="alert">${this.fault}</p>`}
       <div class=${this.measures === 'us' ? 'keys' : 'keys metres'}>
         ${this.signedRows()}
@@ -103,6 +110,16 @@ export class LengthPad extends LitElement {
     return html`<span class="light">${current === undefined ? '–' : writeLength(current[side], this.measures)}</span>`;
   }
 
+  /** How a side is read while it is typed. */
+  private reading(side: Side, name: string): TemplateResult | typeof nothing {
+    const text = this.texts[side];
+    if (text === '') return nothing;
+    const read = readTypedIn(text, feet, this.measures);
+    if (read.kind === 'fault') return html`<p>${name} cannot be read: ${read.reason}</p>`;
+    const question = longSideQuestion(text, read.value, this.measures);
+    return question === '' && read.echo === undefined ? nothing : html`<p>${name}: ${question || read.echo}</p>`;
+  }
+
   private type(text: string): void {
     const before = this.texts[this.side];
     // Half an inch more belongs before the mark of inches.
@@ -113,6 +130,7 @@ export class LengthPad extends LitElement {
 
   private rubOut(): void {
     this.texts = { ...this.texts, [this.side]: this.texts[this.side].slice(0, -1) };
+    this.fault = '';
   }
 
   private onKeyboard(event: KeyboardEvent): void {
@@ -150,6 +168,17 @@ export class LengthPad extends LitElement {
     this.fault = `${side === 'length' ? 'Length' : 'Width'}: ${read.kind === 'fault' ? read.reason : 'more than 0 is wanted.'}`;
     return undefined;
   }
+}
+
+/** Asks about a side that is longer than sides are: the mark of feet may have been left out. '' for any other. */
+function longSideQuestion(text: string, length: number, measures: Measures): string {
+  if (length <= longestUsualSide) return '';
+  const asked = `${formatQuantity(length, feet, { measures })}, as long as that?`;
+  const [, whole = '', rest = ''] = (measures === 'us' ? feetThenInches : metresThenCentimetres).exec(text) ?? [];
+  if (whole === '') return asked;
+  return measures === 'us'
+    ? `${asked} For ${whole}' ${rest}" press ft after ${whole}.`
+    : `${asked} For ${whole}.${rest} m press the point after ${whole}.`;
 }
 
 function isSide(target: EventTarget | null): boolean {

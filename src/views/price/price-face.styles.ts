@@ -96,6 +96,12 @@ export const priceFaceStyles = css`
     padding: 0.125rem 0;
   }
 
+  .error {
+    margin: 0.5rem 0 0;
+    color: var(--stop);
+    font-size: var(--small);
+  }
+
   .held {
     margin: 0.5rem 0;
     padding: 0.5rem 0.75rem;

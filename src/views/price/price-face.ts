@@ -36,6 +36,9 @@ export interface OfferedSystem {
 
 const floor: SheetPlace = { kind: 'floor' };
 
+/** Where a refused system is told, among the refusals by line: beside the systems. */
+export const systemsPlace = 'systems';
+
 /**
  * Price: a few questions and big answers, for the garage. A customer may look at all of it; the owner's figures show only
  * while the owner's view is on.
@@ -156,6 +159,7 @@ export class PriceFace extends LitElement {
   }
 
   private offered(): TemplateResult {
+    const refused = this.refusals.get(systemsPlace);
     return html`<section aria-labelledby="systems">
       <h2 id="systems">Systems</h2>
       <div class="systems">
@@ -169,6 +173,7 @@ export class PriceFace extends LitElement {
           </button>`,
         )}
       </div>
+      ${refused === undefined ? nothing : html`<p class="error" role="alert">${refused}</p>`}
     </section>`;
   }
 
