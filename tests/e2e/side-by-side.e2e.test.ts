@@ -62,4 +62,14 @@ describe('side by side, of the demo’s two systems', () => {
     expect(problems).toEqual([]);
     await close();
   });
+
+  it.each([360, 820, 1440])('keeps whose column it is in view at %i px', async (width) => {
+    const { page, close } = await openApp(browser, '#/quote/demo/side-by-side', { viewport: { width, height: 740 } });
+    const head = page.getByRole('columnheader', { name: 'Full flake' });
+    await head.waitFor();
+    await page.evaluate(() => scrollTo(0, 900));
+    await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(500);
+    await expect.poll(async () => (await head.boundingBox())?.y ?? -1).toBeGreaterThanOrEqual(0);
+    await close();
+  });
 });

@@ -31,8 +31,12 @@ export const compareFaceStyles = css`
     background: var(--resin-wash);
   }
 
-  .frame {
-    overflow-x: auto;
+  /* Whose column it is stays in view, wherever the table need not scroll by itself. */
+  .options thead {
+    position: sticky;
+    top: 0;
+    z-index: 1;
+    background: var(--paper);
   }
 
   .options {
@@ -112,6 +116,12 @@ export const compareFaceStyles = css`
     font-weight: 600;
   }
 
+  @media (min-width: 40.0625rem) and (max-width: 62rem) {
+    .frame:has(.columns-3, .columns-4) {
+      overflow-x: auto;
+    }
+  }
+
   @media (max-width: 40rem) {
     :host {
       padding: 0 0.5rem 6rem;
@@ -121,9 +131,13 @@ export const compareFaceStyles = css`
       padding: 0.75rem;
     }
 
+    thead th {
+      font-size: 1rem;
+    }
+
     .options {
-      --lead: 7rem;
-      min-width: calc(6.5rem + var(--columns) * 7rem);
+      --lead: 6.5rem;
+      min-width: 0;
     }
   }
 `;
