@@ -75,6 +75,7 @@ const jobs: Readonly<Record<string, readonly string[]>> = {
     'moisture_test_wanted=1',
     'moisture_test_count=4',
     'dump_fee=35',
+    'oil_spots=3',
     'extras.1.include=1',
     'cove_wanted=1',
     'cove_radius=1.5',

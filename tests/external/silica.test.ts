@@ -24,6 +24,11 @@ describe('hand grinding', () => {
     expect(long.says).toContain('APF 10');
   });
 
+  it('counts oil spots whole: four of a quarter of an hour are 1 h more', () => {
+    expect(edges(105, { oil_spots: 4 }).number('hand_grinding_hours')).toBeCloseTo(4, 12);
+    expect(edges(140, { oil_spots: 1 }).check('hand_grinding_short').verdict).toBe('fails');
+  });
+
   it('of 5 h outdoors wants none', () => {
     expect(edges(175, { outdoors: 1 }).check('hand_grinding_short').verdict).toBe('holds');
   });

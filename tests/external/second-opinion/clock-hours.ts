@@ -1,4 +1,4 @@
-import { extraWork, peopleOn } from './extra-work.ts';
+import { extraWork, oilHours, peopleOn } from './extra-work.ts';
 import { builtOn, hoursOnIt } from './floor-measure.ts';
 import { measured, pitsOf, type SystemId } from './material-needs.ts';
 import { codeIn, numberIn, type PrintedQuote } from './printed-quote.ts';
@@ -71,6 +71,7 @@ function preparation(system: SystemId, quote: PrintedQuote): PlannedTask[] {
   const walls = quote.entry('stem_wall_length');
   const taller = Math.max(1, quote.entry('stem_wall_height') / 8);
   const onIt = hoursOnIt(builtOn(quote));
+  const byHand = onIt.obstacles + oilHours(quote);
   return [
     {
       task: 'grind',
@@ -84,7 +85,7 @@ function preparation(system: SystemId, quote: PrintedQuote): PlannedTask[] {
     helped(['stem_wall', (walls / 18) * taller, walls > 0]),
     helped(['curbs', onIt.curbs, onIt.curbs > 0]),
     helped(['steps', onIt.steps, onIt.steps > 0]),
-    beside(1, ['obstacles', onIt.obstacles, onIt.obstacles > 0]),
+    beside(1, ['obstacles', byHand, byHand > 0]),
   ];
 }
 

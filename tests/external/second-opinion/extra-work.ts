@@ -34,9 +34,18 @@ export function extraWork(quote: PrintedQuote, edge: number): ExtraWork {
     testTrips,
     testHoursOnSite: onSite,
     testHoursPaid: onSite + testTrips * 2 * quote.entry('drive_time'),
-    consumables: heated * 40 + (tested ? quote.entry('moisture_test_count') * 25 : 0) + quote.entry('dump_fee'),
+    consumables:
+      heated * 40 +
+      (tested ? quote.entry('moisture_test_count') * 25 : 0) +
+      quote.entry('dump_fee') +
+      quote.entry('oil_spots') * 5,
     equipment: heated * 115,
   };
+}
+
+/** A quarter of an hour of one person for each oil spot, beside the grinder. */
+export function oilHours(quote: PrintedQuote): number {
+  return quote.entry('oil_spots') / 4;
 }
 
 function ordered(hours: number): number | undefined {

@@ -84,8 +84,8 @@ describe('a sheet as a screen shows it', () => {
   it('says our standard of a yes-or-no entry as yes or no, not as 1 or 0', async () => {
     const quote = await openQuote();
     const floor: SheetPlace = { kind: 'floor' };
-    dispatch(quote, { kind: 'enterLine', sheet: floor, line: 'oil_spots', value: 1 });
-    expect(lineIn(viewOf(quote, floor), 'oil_spots')).toMatchObject({ standing: 'changed', standard: 'no' });
+    dispatch(quote, { kind: 'enterLine', sheet: floor, line: 'crack_moves', value: 1 });
+    expect(lineIn(viewOf(quote, floor), 'crack_moves')).toMatchObject({ standing: 'changed', standard: 'no' });
   });
 
   it('says what the formula of a cell gives where a number stands instead of it', async () => {
