@@ -44,6 +44,13 @@ async function start(): Promise<void> {
   shell.addEventListener('quote-shown', idle.begin, { once: true });
   shell.desk = desk;
   document.body.replaceChildren(shell);
+  idle.later(fetchTheRest);
+}
+
+/** What is loaded when it is wanted is fetched before the signal may be gone. Off the net it is asked for again then. */
+function fetchTheRest(): void {
+  for (const fetched of [import('./views/day/day-face.ts'), import('./views/plan/floor-plan.ts')])
+    fetched.catch(() => undefined);
 }
 
 /** The invented quote is made on the first visit only, as of that day: once removed it stays away. */
