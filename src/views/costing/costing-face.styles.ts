@@ -89,6 +89,7 @@ export const costingFaceStyles = css`
   h2 {
     margin: 0;
     font-size: var(--large);
+    scroll-margin-top: 1rem;
   }
 
   h4 {
@@ -133,8 +134,10 @@ export const costingFaceStyles = css`
       min-width: 0;
     }
 
+    /* No layer of its own, or the bar below would cover the end of the answer. */
     .side {
       position: static;
+      z-index: auto;
       max-height: none;
       overflow: visible;
     }

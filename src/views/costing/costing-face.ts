@@ -15,6 +15,7 @@ import { sharedStyles } from '../parts/shared.styles.ts';
 import type { SheetEvents } from '../parts/sheet-events.ts';
 import { decisionEdit } from '../parts/stop-decision.ts';
 import { areasTable, measuredFloor } from '../plan/measured-floor.ts';
+import { type AskedWhy, askedAt, askedCell } from './asked-why.ts';
 import './check-list.ts';
 import { editOf, type SheetEventType, sheetEventTypes } from './costing-edits.ts';
 import { costingFaceStyles } from './costing-face.styles.ts';
@@ -23,13 +24,8 @@ import './result-bar.ts';
 import './results-board.ts';
 import './sheet-section.ts';
 import type { SectionView, SheetView } from './sheet-view.ts';
-import './why-panel.ts';
-import { whyView } from './why-view.ts';
-
-interface AskedWhy {
-  readonly option: string;
-  readonly cell: number;
-}
+import { WhyPanel } from './why-panel.ts';
+import { type WhyView, whyView } from './why-view.ts';
 
 const noRefusals: ReadonlyMap<string, string> = new Map();
 
@@ -47,17 +43,24 @@ export class CostingFace extends LitElement {
   @property() measures: Measures = 'us';
 
   @state() private place: SheetPlace = { kind: 'floor' };
-  @state() private asked: AskedWhy | undefined;
+  /** What was asked, with the steps that were followed from it; the last is in view. */
+  @state() private trail: readonly AskedWhy[] = [];
   /** Why the last edit was refused, by the line, cell or table it was made at. */
   @state() private refusals = noRefusals;
 
   private askedFrom: HTMLElement | undefined;
+  /** What the next paint brings into view: the top of another sheet, or the heading of an answer. */
+  private coming: 'sheet' | 'answer' | undefined;
   private readonly kept = new KeptCosting();
 
   constructor() {
     super();
-    new SessionNews(this, 'numbers', (changes) => this.kept.changed(changes));
+    new SessionNews(this, 'numbers', (changes) => {
+      this.kept.changed(changes);
+      this.endRefusals();
+    });
     this.addEventListener('why-asked', this.onWhy);
+    this.addEventListener('refused-given-up', this.endRefusals);
     this.addEventListener('stop-decided', this.onStopDecided);
     for (const type of sheetEventTypes) this.addEventListener(type, this.onSheetEvent);
   }
@@ -99,6 +102,15 @@ export class CostingFace extends LitElement {
       </main>
       <result-bar .options=${options} measures=${this.measures}></result-bar>
     `;
+  }
+
+  protected override updated(): void {
+    const { coming } = this;
+    this.coming = undefined;
+    if (coming === 'sheet') this.renderRoot.querySelector('h2')?.scrollIntoView({ block: 'nearest' });
+    if (coming !== 'answer') return;
+    for (const scrolled of this.renderRoot.querySelectorAll('.side, .why')) scrolled.scrollTop = 0;
+    void this.renderRoot.querySelector('why-panel')?.come();
   }
 
   /** Beside the areas it is drawn from. */
@@ -157,20 +169,39 @@ export class CostingFace extends LitElement {
   }
 
   private why(session: QuoteSession): TemplateResult | typeof nothing {
-    const { asked } = this;
-    const results = asked && session.results(asked.option);
-    if (asked === undefined || results === undefined) return nothing;
+    const asked = this.trail.at(-1);
+    const why = this.told(session, asked);
+    if (asked === undefined || why === undefined) return nothing;
     const title = session.quote.options.find((option) => option.id === asked.option)?.title ?? '';
-    return html`<section class="why" aria-label="Why">
+    return html`<section class="why" aria-label="Why" @keydown=${this.onWhyKey}>
       <button class="plain close" type="button" @click=${this.onCloseWhy}>Close</button>
-      <why-panel .why=${whyView(results, asked.cell, this.measures)} option=${asked.option} optionTitle=${title}></why-panel>
+      <why-panel
+        .why=${why}
+        option=${asked.option}
+        optionTitle=${title}
+        cameFrom=${this.told(session, this.trail.at(-2))?.title ?? ''}
+        @walked-back=${this.onWalkedBack}
+      ></why-panel>
     </section>`;
+  }
+
+  /** Nothing once it is gone from the quote. */
+  private told(session: QuoteSession, asked: AskedWhy | undefined): WhyView | undefined {
+    const results = asked && session.results(asked.option);
+    if (asked === undefined || results === undefined) return undefined;
+    const cell = askedCell(asked, results);
+    return cell === undefined ? undefined : whyView(results, cell, this.measures);
   }
 
   private turnTo(place: SheetPlace): void {
     this.place = place;
-    this.refusals = noRefusals;
+    this.endRefusals();
+    this.coming = 'sheet';
   }
+
+  private readonly endRefusals = (): void => {
+    this.refusals = noRefusals;
+  };
 
   private goTo(section: string): void {
     const sections = [...this.renderRoot.querySelectorAll('sheet-section')];
@@ -181,14 +212,34 @@ export class CostingFace extends LitElement {
     const { session } = this;
     const [from] = event.composedPath();
     if (session === undefined) return;
-    if (this.asked === undefined && from instanceof HTMLElement) this.askedFrom = from;
-    this.asked = { option: event.detail.option ?? this.optionInView(session), cell: event.detail.cell };
+    const option = event.detail.option ?? this.optionInView(session);
+    const results = session.results(option);
+    const asked = results && askedAt(option, results, event.detail.cell);
+    if (asked === undefined) return;
+    // What is asked elsewhere than in the answer is a question of its own.
+    const isStep = from instanceof WhyPanel;
+    if (!isStep && from instanceof HTMLElement) this.askedFrom = from;
+    this.answer(isStep ? [...this.trail, asked] : [asked]);
+  };
+
+  private readonly onWalkedBack = (): void => this.answer(this.trail.slice(0, -1));
+
+  private answer(trail: readonly AskedWhy[]): void {
+    this.trail = trail;
+    this.coming = 'answer';
+  }
+
+  private readonly onWhyKey = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape') this.onCloseWhy();
   };
 
   private readonly onCloseWhy = (): void => {
-    this.asked = undefined;
-    this.askedFrom?.focus();
+    const { askedFrom } = this;
+    this.trail = [];
     this.askedFrom = undefined;
+    // What it was asked from may be gone with its sheet.
+    const back = askedFrom?.isConnected ? askedFrom : this.renderRoot.querySelector<HTMLElement>('[aria-current=page]');
+    back?.focus();
   };
 
   private readonly onSheetEvent = (event: SheetEvents[SheetEventType]): void => {

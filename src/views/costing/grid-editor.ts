@@ -1,21 +1,32 @@
 import type { EntryDetail } from '../parts/typed-entry.ts';
 import type { FieldView } from './field-view.ts';
 import type { UnreadText } from './grid-cell.ts';
-import { type CellEdit, commitOf, placeKey } from './grid-edit.ts';
+import { type CellEdit, commitOf, draftOf, placeKey } from './grid-edit.ts';
 import { type GridPlace, isSamePlace } from './grid-keys.ts';
+import type { TableView } from './table-view.ts';
+
+/** A text that could not be taken, over what stands in its cell. */
+interface KeptText extends UnreadText {
+  readonly over: string;
+}
 
 /** Half-typed text of a grid: the cell that is edited, and the texts that could not be taken. */
 export class GridEditor {
   private current: CellEdit | undefined;
-  private texts: ReadonlyMap<string, UnreadText> = new Map();
+  private texts: ReadonlyMap<string, KeptText> = new Map();
   /** The last text that was read and sent upward: it comes back into its cell when it is refused. */
-  private offered: { readonly key: string; readonly text: string } | undefined;
+  private offered: { readonly key: string; readonly text: string; readonly over: string } | undefined;
+  private table = '';
+  private refusals: ReadonlyMap<string, string> = new Map();
   private readonly changed: () => void;
   private readonly entered: (place: GridPlace, detail: EntryDetail) => void;
+  private readonly gaveUp: () => void;
 
-  constructor(changed: () => void, entered: (place: GridPlace, detail: EntryDetail) => void) {
+  /** `gaveUp` is called when what was refused is dropped. */
+  constructor(changed: () => void, entered: (place: GridPlace, detail: EntryDetail) => void, gaveUp: () => void) {
     this.changed = changed;
     this.entered = entered;
+    this.gaveUp = gaveUp;
   }
 
   get edit(): CellEdit | undefined {
@@ -52,12 +63,12 @@ export class GridEditor {
       case 'unchanged':
         return !this.texts.has(key);
       case 'fault':
-        this.note(key, commit.unread);
+        this.note(key, { ...commit.unread, over: standing(field) });
         return false;
       case 'entered':
         this.note(key, undefined);
         // A refused choice goes back to the one in force: its code is no text that somebody typed.
-        this.offered = field.kind === 'choice' ? undefined : { key, text: edit.draft };
+        this.offered = field.kind === 'choice' ? undefined : { key, text: edit.draft, over: standing(field) };
         this.entered(edit.place, commit.detail);
         return true;
       default:
@@ -72,7 +83,9 @@ export class GridEditor {
   }
 
   drop(place: GridPlace): void {
-    this.note(placeKey(place), undefined);
+    const key = placeKey(place);
+    this.note(key, undefined);
+    if (this.refusals.has(`${this.table}.${key}`)) this.gaveUp();
   }
 
   reset(): void {
@@ -81,18 +94,43 @@ export class GridEditor {
     this.texts = new Map();
   }
 
-  /** Keeps a refused text at its cell. `refusals` are keyed by `table.row.column`. */
-  keepRefused(table: string, refusals: ReadonlyMap<string, string>): void {
+  /**
+   * Follows what stands in the table and what was refused of it, by `table.row.column`. A refused text stays at its cell;
+   * a text over a value that is another now, as after Undo, no longer hides it.
+   */
+  follow(table: TableView, refusals: ReadonlyMap<string, string>): void {
+    this.table = table.name;
+    this.dropOutdated(table);
+    if (refusals === this.refusals) return;
+    this.refusals = refusals;
     const { offered } = this;
-    const reason = offered && refusals.get(`${table}.${offered.key}`);
-    if (offered !== undefined && reason !== undefined) this.note(offered.key, { text: offered.text, reason });
+    const reason = offered && refusals.get(`${table.name}.${offered.key}`);
+    if (offered !== undefined && reason !== undefined) this.note(offered.key, { ...offered, reason });
   }
 
-  private note(key: string, text: UnreadText | undefined): void {
+  private dropOutdated(table: TableView): void {
+    const { offered, texts, current } = this;
+    if (offered === undefined && texts.size === 0) return;
+    const values = new Map(
+      table.rows.flatMap((row) =>
+        row.fields.map((field) => [placeKey({ row: row.id, column: field.name }), standing(field)] as const),
+      ),
+    );
+    if (offered !== undefined && values.get(offered.key) !== offered.over) this.offered = undefined;
+    const edited = current && placeKey(current.place);
+    for (const [key, { over }] of texts) if (key !== edited && values.get(key) !== over) this.note(key, undefined);
+  }
+
+  private note(key: string, text: KeptText | undefined): void {
     const texts = new Map(this.texts);
     if (text === undefined) texts.delete(key);
     else texts.set(key, text);
     this.texts = texts;
     this.changed();
   }
+}
+
+/** What an editor of the cell would begin with, which tells whether its value is another. */
+function standing(field: FieldView): string {
+  return draftOf(field, undefined);
 }

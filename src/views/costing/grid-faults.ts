@@ -27,10 +27,16 @@ export function gridFaults(
   const refused = [...refusals]
     .filter(([key]) => key.startsWith(`${table.name}.`) && !unread.has(key.slice(table.name.length + 1)))
     .map(([key, reason]) => refusal(table, key, reason));
-  return [...own, ...refused];
+  return [...own, ...refused, ...tableFaults(table, refusals)];
 }
 
-/** What was refused of a table as a whole or at a cell that shows the value in force, by `table.row.column`. */
+/** Why a row could not be added, moved or taken away. */
+export function tableFaults(table: TableView, refusals: ReadonlyMap<string, string>): TemplateResult[] {
+  const reason = refusals.get(table.name);
+  return reason === undefined ? [] : [html`<p class="error" role="alert">${reason}</p>`];
+}
+
+/** What was refused at a cell that shows the value in force, by `table.row.column`. */
 function refusal(table: TableView, key: string, reason: string): TemplateResult {
   const [, row = '', column = ''] = key.split('.');
   const place = { row, column };

@@ -4,6 +4,7 @@ import { sharedStyles } from '../parts/shared.styles.ts';
 import { send } from '../parts/sheet-events.ts';
 import { insertAtCaret, signKeys, signKeysStyles } from '../parts/sign-keys.ts';
 import type { EntryDetail } from '../parts/typed-entry.ts';
+import { giveUpRefused } from '../parts/typed-field.ts';
 import { cellNote } from './cell-note.ts';
 import type { FieldView } from './field-view.ts';
 import type { CellHandlers } from './grid-cell.ts';
@@ -25,7 +26,7 @@ import type { TableView } from './table-view.ts';
  * with focus stands, with the way back.
  *
  * @slot actions - what may be done with the table as a whole, beside that sentence
- * @fires cell-entered, cell-reset, row-moved, row-removed, why-asked
+ * @fires cell-entered, cell-reset, row-moved, row-removed, why-asked, refused-given-up
  * @fires emptied - its last row went while it held focus
  */
 @customElement('sheet-grid')
@@ -48,6 +49,7 @@ export class SheetGrid extends LitElement {
   private readonly editor = new GridEditor(
     () => this.requestUpdate(),
     (place, detail) => this.enter(place, detail),
+    () => giveUpRefused(this),
   );
 
   /** Brings focus to the first entry of a row. */
@@ -69,7 +71,7 @@ export class SheetGrid extends LitElement {
     const shape = gridShape(this.table, this.everyColumn);
     this.place = placeKept(this.place, this.shape, shape);
     this.shape = shape;
-    if (changed.has('refusals') && this.table) this.editor.keepRefused(this.table.name, this.refusals);
+    if (this.table) this.editor.follow(this.table, this.refusals);
   }
 
   override render(): TemplateResult | typeof nothing {

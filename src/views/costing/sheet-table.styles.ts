@@ -20,6 +20,12 @@ export const sheetTableStyles = css`
     border-top: 1px solid var(--rule);
   }
 
+  .error {
+    margin: 0.25rem 0;
+    color: var(--stop);
+    font-size: var(--small);
+  }
+
   .actions {
     display: flex;
     flex-wrap: wrap;

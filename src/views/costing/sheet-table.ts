@@ -4,6 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import { NarrowScreen } from '../parts/narrow-screen.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { send } from '../parts/sheet-events.ts';
+import { tableFaults } from './grid-faults.ts';
 import './row-card.ts';
 import { RowCard } from './row-card.ts';
 import './sheet-grid.ts';
@@ -20,7 +21,7 @@ export class SheetTable extends LitElement {
   static override styles = [sharedStyles, sheetTableStyles];
 
   @property({ attribute: false }) table: TableView | undefined;
-  /** Refusals by `table.row.column`. */
+  /** Refusals by `table.row.column`, or by the table where it is of a whole row. */
   @property({ attribute: false }) refusals: ReadonlyMap<string, string> = new Map();
 
   @state() private everyColumn = false;
@@ -88,7 +89,7 @@ export class SheetTable extends LitElement {
     if (table.rows.length === 0)
       return html`<h4>${table.title}</h4>
         <p class="light">No rows: nothing of this is on the job.</p>
-        ${this.actions(table, false)}`;
+        ${tableFaults(table, this.refusals)} ${this.actions(table, false)}`;
     return html`<h4 id="title">${table.title}</h4>
       <ul aria-labelledby="title">
         ${repeat(
@@ -99,7 +100,7 @@ export class SheetTable extends LitElement {
           </li>`,
         )}
       </ul>
-      ${this.actions(table, false)}`;
+      ${tableFaults(table, this.refusals)} ${this.actions(table, false)}`;
   }
 
   private showEveryColumn(): void {

@@ -8,6 +8,7 @@ import type { Neighbour, WhyView } from './why-view.ts';
  * Why a number is what it is: its formula in names and in numbers, step by step, what it reads and what it feeds.
  *
  * @fires why-asked - to walk on to a neighbour
+ * @fires walked-back - to what was asked before
  */
 @customElement('why-panel')
 export class WhyPanel extends LitElement {
@@ -29,6 +30,15 @@ export class WhyPanel extends LitElement {
         font-size: var(--small);
         font-weight: 400;
         color: var(--ink-light);
+      }
+
+      .back {
+        min-height: 2.75rem;
+        margin-bottom: 0.5rem;
+        text-align: left;
+        text-decoration: underline;
+        text-decoration-color: var(--rule);
+        text-underline-offset: 3px;
       }
 
       .value {
@@ -67,6 +77,13 @@ export class WhyPanel extends LitElement {
         color: var(--resin);
       }
 
+      @media (pointer: coarse) {
+        li button {
+          min-height: 2.75rem;
+          align-items: center;
+        }
+      }
+
       .number {
         white-space: nowrap;
       }
@@ -80,14 +97,23 @@ export class WhyPanel extends LitElement {
   @property({ attribute: false }) why: WhyView | undefined;
   @property() option = '';
   @property() optionTitle = '';
+  /** What was asked before; empty at the first question. */
+  @property() cameFrom = '';
+
+  /** Brings focus to its heading, once that is drawn; the page stays where it is. */
+  async come(): Promise<void> {
+    await this.updateComplete;
+    this.renderRoot.querySelector('h3')?.focus({ preventScroll: true });
+  }
 
   override render(): TemplateResult {
     const { why } = this;
     if (why === undefined)
       return html`<p class="light">Touch a name or a number to see how it is worked out and what it moves.</p>`;
     return html`
+      ${this.cameFrom === '' ? nothing : html`<button class="back" type="button" @click=${this.onBack}>Back to ${this.cameFrom}</button>`}
       <p class="light">${this.optionTitle}</p>
-      <h3>${why.title}</h3>
+      <h3 tabindex="-1">${why.title}</h3>
       <p class="value">${why.value}</p>
       ${why.trouble === '' ? nothing : html`<p class="trouble">${why.trouble}</p>`}
       ${why.names === '' ? nothing : html`<h4>Worked out as</h4><code>${why.names}</code>`}
@@ -104,6 +130,10 @@ export class WhyPanel extends LitElement {
       ${why.note === '' ? nothing : html`<h4>Note</h4><p>${why.note}</p>`}
       ${why.source === '' ? nothing : html`<h4>Where it comes from</h4><p>${why.source}</p>`}
     `;
+  }
+
+  private onBack(): void {
+    this.dispatchEvent(new CustomEvent('walked-back'));
   }
 
   private neighbours(title: string, cells: readonly Neighbour[]): TemplateResult | typeof nothing {

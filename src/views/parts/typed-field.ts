@@ -10,11 +10,17 @@ interface Draft {
   readonly fault: string;
 }
 
+/** Tells whoever holds the reason of a refusal that it is over: the refused text is gone, or is being written anew. */
+export function giveUpRefused(from: EventTarget): void {
+  from.dispatchEvent(new Event('refused-given-up', { bubbles: true, composed: true }));
+}
+
 /**
  * What fields of one line have in common: what cannot be taken stays in the field with the reason, what is in force stays,
  * and while the field has focus nothing writes to it but Escape, which gives back what is in force.
  *
  * @fires entered - what was read
+ * @fires refused-given-up - what was refused is gone, or is being written anew
  */
 export abstract class TypedField extends LitElement {
   @property() label = '';
@@ -66,7 +72,9 @@ export abstract class TypedField extends LitElement {
   }
 
   protected onInput(event: InputEvent): void {
-    if (event.target instanceof HTMLInputElement) this.draft = { text: event.target.value, isTyped: true, fault: '' };
+    if (!(event.target instanceof HTMLInputElement)) return;
+    this.draft = { text: event.target.value, isTyped: true, fault: '' };
+    this.endRefusal();
   }
 
   protected onChange(): void {
@@ -83,6 +91,19 @@ export abstract class TypedField extends LitElement {
   }
 
   protected onKey(event: KeyboardEvent): void {
-    if (event.key === 'Escape') this.release();
+    if (event.key !== 'Escape') return;
+    this.release();
+    this.endRefusal();
+  }
+
+  /** Without its end, the same reason given again would be no news. */
+  private endRefusal(): void {
+    if (this.refusal !== '') giveUpRefused(this);
+  }
+}
+
+declare global {
+  interface HTMLElementEventMap {
+    'refused-given-up': Event;
   }
 }

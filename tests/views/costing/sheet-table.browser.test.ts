@@ -141,6 +141,23 @@ describe('a table on a phone', () => {
     expect(cardsOf(table)[0]?.row?.id).to.equal('clear');
   });
 
+  for (const [cards, rows] of [
+    ['its card', ['base']],
+    ['its title, without cards,', []],
+  ] as const)
+    it(`says below ${cards} why its rows stay as they are`, async () => {
+      asOnAPhone();
+      const table = await tableOf(coatTable(rows));
+      expect(table.renderRoot.querySelector('[role=alert]')).to.equal(null);
+      table.refusals = new Map([
+        ['coats', '“Coats” keeps as many rows as it has.'],
+        ['areas', '“Areas” keeps at least 1 row.'],
+      ]);
+      await table.updateComplete;
+      const alerts = [...table.renderRoot.querySelectorAll('[role=alert]')].map(({ textContent }) => textContent);
+      expect(alerts).to.deep.equal(['“Coats” keeps as many rows as it has.']);
+    });
+
   it('opens the row that was added and gives focus to its first entry', async () => {
     asOnAPhone();
     const table = await tableOf(coatTable(['base']));
@@ -170,6 +187,15 @@ describe('a table on a wide screen', () => {
     const active = table.renderRoot.querySelector('sheet-grid')?.shadowRoot?.activeElement;
     expect(active?.closest<HTMLElement>('[data-row]')?.dataset.row).to.equal('coat_2');
     expect(active?.closest<HTMLElement>('[data-column]')?.dataset.column).to.equal('product');
+  });
+
+  it('says under its grid why its only row stays', async () => {
+    const table = await tableOf(coatTable(['base']));
+    table.refusals = new Map([['coats', '“Coats” keeps at least 1 row.']]);
+    await table.updateComplete;
+    const grid = part<SheetGrid>(table, 'sheet-grid');
+    await grid.updateComplete;
+    expect(part(grid, '.frame ~ [role=alert]').textContent).to.equal('“Coats” keeps at least 1 row.');
   });
 
   it('gives focus to “Add a row” when the last row went from under it', async () => {
