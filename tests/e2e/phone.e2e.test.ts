@@ -147,3 +147,22 @@ describe('a finger that holds Adjust', () => {
     await close();
   });
 });
+
+describe('the signs to type by', () => {
+  it.each([320, 360, 412])('lie within the screen at %i px, of fields on either side', async (width) => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price', phone(width));
+    await page.getByRole('heading', { name: /^Measure/ }).waitFor();
+    for (const field of ['Cracks to fill', 'Stem walls, length without doors']) {
+      await page.getByRole('textbox', { name: field }).tap();
+      const signs = page.getByRole('group', { name: 'Signs' }).getByRole('button');
+      await signs.first().waitFor();
+      const boxes = await Promise.all((await signs.all()).map((sign) => sign.boundingBox()));
+      expect(boxes.length).toBeGreaterThan(1);
+      for (const box of boxes) {
+        expect(box?.x ?? -1, field).toBeGreaterThanOrEqual(0);
+        expect((box?.x ?? width) + (box?.width ?? 0), field).toBeLessThanOrEqual(width);
+      }
+    }
+    await close();
+  });
+});

@@ -33,6 +33,20 @@ describe('a refusal on Price', () => {
     await close();
   });
 
+  it('of a stem wall of −5 ft ends with Escape', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price');
+    await untilPriced(page);
+    const wall = page.getByRole('textbox', { name: 'Stem walls, length without doors' });
+    await wall.fill('-5');
+    await wall.press('Tab');
+    await page.getByRole('alert').waitFor();
+    await wall.focus();
+    await wall.press('Escape');
+    await expect.poll(() => page.getByRole('alert').count()).toBe(0);
+    expect(await wall.inputValue()).toBe('0');
+    await close();
+  });
+
   it('of a tab that only reads is said once, and ends when that tab takes the quote over', async () => {
     const { page, close } = await openApp(browser, '#/quote/demo/price');
     await untilPriced(page);

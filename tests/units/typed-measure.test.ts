@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { formatForTyping } from '../../src/units/format.ts';
-import { readTypedIn, standingText, textToKeep } from '../../src/units/typed-measure.ts';
+import { readTypedIn, standingText, textBesideUnit, textToKeep } from '../../src/units/typed-measure.ts';
 import { parseUnit, type Unit } from '../../src/units/unit.ts';
 
 function unit(text: string): Unit {
@@ -113,5 +113,50 @@ describe('the text kept with an entry', () => {
     expect(standingText(22.5, `22' 6"`, unit('ft'), 'us')).toBe(`22' 6"`);
     expect(standingText(22.5, `22' 6"`, unit('ft'), 'metric')).toBe('6.86');
     expect(standingText(21, '3*7', unit('ft'), 'metric')).toBe('6.4');
+  });
+});
+
+describe('a text beside its unit', () => {
+  it.each([
+    ['$41.50', '$/h', '41.50'],
+    ['41.50/h', '$/h', '41.50'],
+    ['$88/2', '$/h', '88/2'],
+    ['8 percent', '%', '8'],
+    ['8%', '%', '8'],
+    ['528 sq ft', 'ft2', '528'],
+    ['24*22+60', 'ft2', '24*22+60'],
+    [`20' * 20'`, 'ft2', '400'],
+    [`3' + 2' 6"`, 'ft', '5.5'],
+    ['76 ft 6 in', 'ft', '76.5'],
+    ['22,5', 'ft', '22,5'],
+    ['1,200 ft', 'ft', '1,200'],
+    [`1000' + 200'`, 'ft', '1200'],
+    ['2 gal', 'gal', '2'],
+    ['2026-03-09', 'date', '2026-03-09'],
+  ])('%s of %s stands as %s, so that nothing is said twice', (typed, declared, text) => {
+    expect(textBesideUnit(typed, unit(declared), 'us')).toEqual({ text, saysUnit: false });
+  });
+
+  it.each([
+    [`76' 6"`, `76' 6"`],
+    [`76′ 6″`, `76′ 6″`],
+    [`22' 7 1/2"`, `22' 7 1/2"`],
+    [`76'`, `76'`],
+    ['22 7', `22' 7"`],
+    ['22-7.5', `22' 7 1/2"`],
+  ])('%s stands as %s and has no ft behind it', (typed, text) => {
+    expect(textBesideUnit(typed, unit('ft'), 'us')).toEqual({ text, saysUnit: true });
+  });
+
+  it('is a number where sixteenths of an inch would not say it: 22 7.3 is 22.6083 ft', () => {
+    expect(textBesideUnit('22 7.3', unit('ft'), 'us')).toEqual({ text: '22.6083', saysUnit: false });
+  });
+
+  it('stays as it was typed where it cannot be read', () => {
+    expect(textBesideUnit('two dozen ft', unit('ft'), 'us')).toEqual({ text: 'two dozen ft', saysUnit: false });
+  });
+
+  it('has no m twice in metric: 6.9m stands as 6.9', () => {
+    expect(textBesideUnit('6.9m', unit('ft'), 'metric')).toEqual({ text: '6.9', saysUnit: false });
   });
 });

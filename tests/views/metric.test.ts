@@ -184,7 +184,15 @@ describe('a crack length typed in metric', () => {
     const words = refusalWords(edit, refused.reason, resultsOf(opened), 'metric');
     expect(words).toContain('−1 m does not');
     expect(usUnitsIn(words)).toEqual([]);
-    expect(refusalWords(edit, refused.reason, resultsOf(opened), 'us')).toBe(refused.reason);
+  });
+
+  it('beyond its limits is refused in feet, grouped and with a true minus', async () => {
+    const opened = await openQuote();
+    const edit = enter(opened, 'crack_length', '-5', 'us');
+    const refused = opened.session.dispatch(edit);
+    if (refused.kind !== 'refused') throw new Error('It was taken');
+    const words = refusalWords(edit, refused.reason, resultsOf(opened), 'us');
+    expect(words).toMatch(/must lie between 0 and [\d,]+,000 ft; −5 ft does not\.$/);
   });
 });
 
@@ -198,7 +206,7 @@ describe('A share beyond its limits', () => {
   };
 
   it.each(['us', 'metric'] as const)('is refused in percent, as its field shows it: %s', async (measures) => {
-    expect(await beyond(20, measures)).toContain('must lie between 0 % and 95 %; 2,000 % does not.');
+    expect(await beyond(20, measures)).toContain('must lie between 0 and 95 %; 2,000 % does not.');
   });
 
   it('does not read as the limit when it is just beyond it', async () => {

@@ -73,6 +73,13 @@ export const appShellStyles = css`
     background: var(--stop-wash);
   }
 
+  /* Why nothing that is touched here changes anything: in view wherever that is. */
+  .elsewhere {
+    position: sticky;
+    top: 0;
+    z-index: 2;
+  }
+
   @media (max-width: 52rem) {
     /* Room for the prices that stay below. */
     .choices {

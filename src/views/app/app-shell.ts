@@ -55,6 +55,7 @@ export class AppShell extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.addEventListener('told', this.onTold);
+    this.addEventListener('refused-given-up', this.onGivenUp);
     window.addEventListener('hashchange', this.onHash);
     window.addEventListener('keydown', this.onKey);
     void this.follow();
@@ -97,7 +98,7 @@ export class AppShell extends LitElement {
       ${
         session === undefined || this.route.kind === 'start'
           ? nothing
-          : html`<thumb-bar .session=${session} next=${this.nextFace(this.route)} nextTitle=${faceTitles[besideFace(this.route.face)]}></thumb-bar>`
+          : html`<thumb-bar .session=${session} next=${writeRoute({ ...this.route, face: besideFace(this.route.face) })} nextTitle=${faceTitles[besideFace(this.route.face)]}></thumb-bar>`
       }
       <status-region></status-region>
     `;
@@ -119,10 +120,6 @@ export class AppShell extends LitElement {
         }
       </span>
     </nav>`;
-  }
-
-  private nextFace(route: Extract<Route, { kind: 'quote' }>): string {
-    return writeRoute({ ...route, face: besideFace(route.face) });
   }
 
   private body(session: QuoteSession | undefined): TemplateResult {
@@ -168,7 +165,7 @@ export class AppShell extends LitElement {
 
   private readOnly(session: QuoteSession | undefined): TemplateResult | typeof nothing {
     if (session?.readOnly === undefined) return nothing;
-    return html`<p class="trouble" role="alert">
+    return html`<p class="trouble elsewhere" role="alert">
       ${session.readOnly}
       ${
         this.open?.shared === undefined
@@ -194,7 +191,10 @@ export class AppShell extends LitElement {
 
   private dispatch(edit: Edit): void {
     const session = this.open?.session;
-    if (session !== undefined) this.refusals.dispatch(session, edit, this.measures);
+    if (session === undefined) return;
+    this.refusals.dispatch(session, edit, this.measures);
+    // It stands on the page already: those who listen hear it again.
+    if (session.readOnly !== undefined) this.statusRegion?.tell(session.readOnly);
   }
 
   private readonly onHash = (): void => {
@@ -257,6 +257,7 @@ export class AppShell extends LitElement {
   }
 
   private readonly onTold = ({ detail }: CustomEvent<string>): void => this.statusRegion?.tell(detail);
+  private readonly onGivenUp = (): void => this.refusals.end();
 
   private readonly onNew = async (): Promise<void> => {
     const at = this.clock();

@@ -49,6 +49,11 @@ export const numberFieldStyles = css`
     pointer-events: none;
   }
 
+  .said.from-start {
+    right: auto;
+    left: 0;
+  }
+
   .said p {
     margin: 0;
   }

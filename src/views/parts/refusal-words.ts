@@ -4,15 +4,16 @@ import { cellOfColumn, type OptionResults } from '../../quote/option-results.ts'
 import { entryRefusal } from '../../template/cell-contents.ts';
 import { caseOf } from '../../template/compiled-stack.ts';
 import type { ColumnFile, LineFile } from '../../template/line-schema.ts';
-import { formatQuantity, isShare } from '../../units/format.ts';
+import { formatNumber, formatQuantity } from '../../units/format.ts';
 import type { Measures } from '../../units/measures.ts';
 import { labelIn } from '../../units/said-units.ts';
 
-const shareDecimals = 6;
+const closeDecimals = 6;
 
 /**
- * Why an edit was refused, in the measures that the field has: a refusal tells limits in the unit stored, which in metric
- * is another, and shares as fractions, which a field shows as percent. Any other reason stays.
+ * Why an edit was refused, as its field shows numbers: a refusal tells limits as bare numbers in the unit stored, shares as
+ * fractions; here they have their unit, in `measures`: “must lie between 0 and 2,000 ft; −5 ft does not”. Any other reason
+ * stays.
  */
 export function refusalWords(
   edit: Edit,
@@ -31,11 +32,17 @@ function limitsWords(edit: SingleEdit, results: OptionResults, measures: Measure
   const value = typeof edit.value === 'object' && 'value' in edit.value ? edit.value.value : edit.value;
   if (definition?.kind !== 'entry' || type?.kind !== 'number' || typeof value !== 'number') return undefined;
   const { unit } = type;
-  const share = isShare(unit);
-  if (measures === 'us' && !share) return undefined;
-  // A share just beyond its limit must not read as the limit.
-  const say = (number: number): string =>
-    formatQuantity(number, unit, { measures, ...(share && { digits: shareDecimals }) });
+  const [least, most] = definition.limits ?? [];
+  const said = (number: number): string => formatQuantity(number, unit, { measures });
+  const isAsLimit = [least, most].some((limit) => limit !== undefined && said(limit) === said(value));
+  const say = (number: number): string => {
+    // The unit stands once behind both limits.
+    if (number === least) return formatNumber(number, unit, { measures });
+    // What is just beyond a limit must not read as the limit.
+    return number === value && isAsLimit
+      ? formatQuantity(number, unit, { measures, digits: closeDecimals })
+      : said(number);
+  };
   return entryRefusal(definition, labelIn(definition.label, unit, measures), value, say);
 }
 

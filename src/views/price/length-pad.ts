@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { ifDefined } from 'lit/directives/if-defined.js';
 import { formatQuantity } from '../../units/format.ts';
 import { feet, writeLength } from '../../units/length-text.ts';
 import type { Measures } from '../../units/measures.ts';
@@ -58,10 +59,12 @@ export class LengthPad extends LitElement {
   }
 
   override render(): TemplateResult {
-    return html`<dialog aria-labelledby="heading" @keydown=${this.onKeyboard}>
+    // While it is open the page behind it, with its status region, is not to be heard.
+    const role = this.dialog?.open === true ? 'status' : undefined;
+    return html`<dialog aria-labelledby="heading" @keydown=${this.onKeyboard} @close=${() => this.requestUpdate()}>
       <h2 id="heading">${this.heading}</h2>
       <div class="sides">${this.sideButton('length', 'Length')} ${this.sideButton('width', 'Width')}</div>
-      <div role="status">${this.fault === '' ? [this.reading('length', 'Length'), this.reading('width', 'Width')] : nothing}</div>
+      <div role=${ifDefined(role)}>${this.fault === '' ? [this.reading('length', 'Length'), this.reading('width', 'Width')] : nothing}</div>
       ${this.fault === '' ? nothing : html`<p class="error" role="alert">${this.fault}</p>`}
       <div class=${this.measures === 'us' ? 'keys' : 'keys metres'}>
         ${this.signedRows()}

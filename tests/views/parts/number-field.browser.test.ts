@@ -155,6 +155,63 @@ describe('a number field', () => {
     expect(entered).to.deep.equal([{ value: 22.5, typed: '22,5' }]);
   });
 
+  it('says no unit twice: $41.50/h stands as $ 41.50 /h, and so does what still counts', async () => {
+    const { field, input } = await fieldIn('$/h', '$41.50/h');
+    field.lead = '$';
+    field.suffix = '/h';
+    await field.updateComplete;
+    expect(input.value).to.equal('41.50');
+    await type(field, input, '$999');
+    field.refusal = '“Wage” must lie between $0.00 and $500.00/h; $999.00/h does not.';
+    await field.updateComplete;
+    expect(input.value).to.equal('999');
+    expect(field.renderRoot.querySelector('.error')?.textContent).to.contain('does not. $41.50/h still counts.');
+  });
+
+  it('tells how it was typed while it has focus, where it shows that otherwise', async () => {
+    const { field, input } = await fieldIn('%', '8 percent');
+    expect(input.value).to.equal('8');
+    input.focus();
+    await field.updateComplete;
+    expect(field.renderRoot.querySelector('#said')?.textContent).to.contain('Typed as 8 percent.');
+    await type(field, input, 'lots');
+    expect(field.renderRoot.textContent).to.not.contain('Typed as');
+  });
+
+  it('leaves 76\' 6" as it is, with no ft behind it, once it is entered', async () => {
+    const { field, input } = await fieldIn('ft', '24');
+    const suffix = () => field.renderRoot.querySelector('#unit')?.textContent;
+    input.focus();
+    await type(field, input, `76' 6"`);
+    field.text = `76' 6"`;
+    await field.updateComplete;
+    expect([input.value, suffix()]).to.deep.equal([`76' 6"`, '']);
+    await type(field, input, '-5');
+    field.refusal = 'It must lie between 0 and 2,000 ft.';
+    await field.updateComplete;
+    expect(suffix()).to.equal('ft');
+    expect(field.renderRoot.querySelector('.error')?.textContent).to.contain(`76' 6" still counts.`);
+  });
+
+  it('drops a refused text with its reason when the measures change, and tells the same reason again later', async () => {
+    const { field, input } = await fieldIn('ft', '24');
+    const error = () => field.renderRoot.querySelector('.error');
+    await type(field, input, '-5');
+    field.refusal = 'It must lie between 0 and 2,000 ft; −5 ft does not.';
+    await field.updateComplete;
+    expect(error()).to.not.equal(null);
+    field.measures = 'metric';
+    field.text = '7.32';
+    await field.updateComplete;
+    expect(error()).to.equal(null);
+    expect([input.value, input.getAttribute('aria-invalid')]).to.deep.equal(['7.32', 'false']);
+    field.measures = 'us';
+    field.text = '24';
+    await field.updateComplete;
+    await type(field, input, '-5');
+    expect(error()?.textContent).to.contain('−5 ft does not');
+  });
+
   it('has a label and no fault that axe can find', async () => {
     const { field } = await fieldIn('ft', '24');
     await expect(field).to.be.accessible();
