@@ -52,10 +52,14 @@ export class AppShell extends LitElement {
   private readonly refusals = new EditRefusals(() => this.requestUpdate());
   private unsubscribe: (() => void) | undefined;
 
+  constructor() {
+    super();
+    this.addEventListener('told', ({ detail }) => this.statusRegion?.tell(detail));
+    this.addEventListener('refused-given-up', () => this.refusals.end());
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
-    this.addEventListener('told', this.onTold);
-    this.addEventListener('refused-given-up', this.onGivenUp);
     window.addEventListener('hashchange', this.onHash);
     window.addEventListener('keydown', this.onKey);
     void this.follow();
@@ -255,9 +259,6 @@ export class AppShell extends LitElement {
     if (this.open !== undefined) this.refusals.follow(this.open.session, numbers);
     if (numbers) this.statusRegion?.optionsMoved();
   }
-
-  private readonly onTold = ({ detail }: CustomEvent<string>): void => this.statusRegion?.tell(detail);
-  private readonly onGivenUp = (): void => this.refusals.end();
 
   private readonly onNew = async (): Promise<void> => {
     const at = this.clock();

@@ -83,14 +83,6 @@ export const compareFaceStyles = css`
     font-weight: 400;
   }
 
-  .steps {
-    contain-intrinsic-size: auto 20rem;
-  }
-
-  :host([settled]) .steps {
-    content-visibility: auto;
-  }
-
   .walks {
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(18rem, 1fr));

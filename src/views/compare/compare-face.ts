@@ -9,6 +9,7 @@ import { optionTableStyles } from '../parts/option-table.styles.ts';
 import { SessionNews } from '../parts/session-news.ts';
 import { Settled } from '../parts/settled.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
+import { whileInView } from '../parts/while-in-view.ts';
 import { compareFaceStyles } from './compare-face.styles.ts';
 import type { CompareRow } from './compare-row.ts';
 import { type CompareGroup, compareView } from './compare-view.ts';
@@ -24,7 +25,7 @@ const swipe = 60;
  */
 @customElement('compare-face')
 export class CompareFace extends LitElement {
-  static override styles = [sharedStyles, optionTableStyles, compareFaceStyles];
+  static override styles = [sharedStyles, optionTableStyles, whileInView('.steps'), compareFaceStyles];
 
   @property({ attribute: false }) session: QuoteSession | undefined;
   @property({ type: Boolean }) owner = false;
@@ -60,7 +61,7 @@ export class CompareFace extends LitElement {
         <h2 class="hidden" id="table">Options side by side</h2>
         <div class="frame" role="region" tabindex="0" aria-label="Options side by side">
           <table role="table" class="options columns-${view.options.length}">
-            <thead role="rowgroup">
+            <thead>
               <tr role="row">
                 <td role="cell"></td>${view.options.map(({ title }) => html`<th role="columnheader" scope="col">${title}</th>`)}
               </tr>
@@ -136,7 +137,7 @@ export class CompareFace extends LitElement {
   private group({ title, rows }: CompareGroup): TemplateResult | typeof nothing {
     const shown = rows.filter((row) => !this.onlyDifferent || row.differs);
     if (shown.length === 0) return nothing;
-    return html`<tbody role="rowgroup">
+    return html`<tbody>
       <tr role="row">
         <th role="rowheader" scope="rowgroup">${title}</th>
       </tr>

@@ -188,7 +188,7 @@ export class ResultsBoard extends LitElement {
         @focusin=${this.onFocus}
       >
         <caption class="hidden">Results, side by side</caption>
-        <thead role="rowgroup">
+        <thead>
           <tr role="row">
             <td role="gridcell"></td>
             ${board.options.map((option) => html`<th role="columnheader" scope="col">${option.title}</th>`)}
@@ -211,7 +211,7 @@ export class ResultsBoard extends LitElement {
   };
 
   private group({ title, rows }: BoardGroup, columns: number): TemplateResult {
-    return html`<tbody role="rowgroup">
+    return html`<tbody>
       ${
         title === ''
           ? nothing

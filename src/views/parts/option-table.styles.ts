@@ -1,11 +1,13 @@
-import { css } from 'lit';
+import { type CSSResultGroup, css } from 'lit';
+import { whileInView } from './while-in-view.ts';
 
 /**
  * A table with an option in each column after the first. Each group of its rows is laid out by itself, in columns that do
  * not depend on what stands in them: a group out of sight is not laid out at all, once its height is known. For a host
  * with `Settled`; `--lead` is the width of the first column.
  */
-export const optionTableStyles = css`
+export const optionTableStyles: CSSResultGroup = [
+  css`
   .options,
   .options thead,
   .options tbody {
@@ -36,12 +38,6 @@ export const optionTableStyles = css`
   .columns-4 {
     --columns: 4;
   }
-
-  .options tbody {
-    contain-intrinsic-size: auto 20rem;
-  }
-
-  :host([settled]) .options tbody {
-    content-visibility: auto;
-  }
-`;
+`,
+  whileInView('.options tbody'),
+];
