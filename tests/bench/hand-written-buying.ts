@@ -6,6 +6,9 @@ const cubicInchesPerGallon = 231;
 const squareInchesPerSquareFoot = 144;
 const ouncesPerPound = 16;
 
+/** The row of the extras that the floor asks for. */
+const stripAtTheDoor = 'door_strip';
+
 /** What each product is needed of over the whole job. */
 type Needs = Map<string, number>;
 
@@ -14,7 +17,8 @@ export function buyByHand(entries: HandEntries, floor: HandFloor) {
   const needs: Needs = new Map();
   const coats = needCoats(entries, floor, needs);
   needRepairs(entries, floor, needs);
-  for (const extra of Object.values(entries.extras)) need(needs, extra.product, extra.include * extra.pieces);
+  for (const [row, { product, include, pieces }] of Object.entries(entries.extras))
+    need(needs, product, (row === stripAtTheDoor ? entries.doorStripWanted : include) * pieces);
   let bought = 0;
   for (const [product, amount] of needs) bought += costOfPacks(entries, product, amount);
   const freight = bought > 0 ? entries.freightOrder : 0;

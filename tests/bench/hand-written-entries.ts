@@ -87,6 +87,7 @@ function equipmentEntries({ number, rows }: EntryReader) {
 
 function floorEntries({ number, code, rows }: EntryReader) {
   return {
+    doorStripWanted: number('door_strip_wanted'),
     areas: rows('areas', (cell) => ({
       shape: cell.code('shape'),
       length: cell.number('length'),
