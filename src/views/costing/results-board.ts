@@ -194,7 +194,7 @@ export class ResultsBoard extends LitElement {
             ${board.options.map((option) => html`<th role="columnheader" scope="col">${option.title}</th>`)}
           </tr>
         </thead>
-        ${board.groups.map((group) => this.group(group, columns))}
+        ${board.groups.map((group) => this.group(group))}
       </table>`;
   }
 
@@ -210,7 +210,7 @@ export class ResultsBoard extends LitElement {
     this.removeAttribute('fresh');
   };
 
-  private group({ title, rows }: BoardGroup, columns: number): TemplateResult {
+  private group({ title, rows }: BoardGroup): TemplateResult {
     return html`<tbody>
       ${
         title === ''
@@ -219,7 +219,7 @@ export class ResultsBoard extends LitElement {
       }
       ${rows.map((row) => {
         const stop = row.line === this.place?.row ? this.place.column : undefined;
-        return guard([row, columns, stop], () => this.row(row, stop));
+        return guard([row, stop], () => this.row(row, stop));
       })}
     </tbody>`;
   }
