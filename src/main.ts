@@ -49,7 +49,7 @@ async function start(): Promise<void> {
 
 /** What is loaded when it is wanted is fetched before the signal may be gone. Off the net it is asked for again then. */
 function fetchTheRest(): void {
-  for (const fetched of [import('./views/day/day-face.ts'), import('./views/plan/floor-plan.ts')])
+  for (const fetched of [import('./views/day/day-face.ts'), import('./views/parts/plan/floor-plan.ts')])
     fetched.catch(() => undefined);
 }
 

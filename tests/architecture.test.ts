@@ -80,11 +80,20 @@ describe('the rules themselves find', () => {
 
   it('an import down the table, across a row, and out of src', () => {
     expect(faultsOf(file('src/quote/edit.ts', 'src/units/unit.ts'))).toEqual([]);
-    expect(faultsOf(file('src/main.ts', 'src/views/app.ts'))).toEqual([]);
+    expect(faultsOf(file('src/main.ts', 'src/views/app/app-shell.ts'))).toEqual([]);
     expect(faultsOf(file('src/units/unit.ts', 'src/quote/edit.ts'))).toHaveLength(1);
     expect(faultsOf(file('src/trade/stack.ts', 'src/formula/tree.ts'))).toHaveLength(1);
     expect(faultsOf(file('src/quote/edit.ts', 'src/main.ts'))).toHaveLength(1);
     expect(faultsOf(file('src/quote/edit.ts', 'tests/helpers/quote.ts'))).toHaveLength(1);
+  });
+
+  it('a screen that imports another, and what all share when it imports a screen', () => {
+    expect(faultsOf(file('src/views/day/day-face.ts', 'src/views/parts/day-promise.ts'))).toEqual([]);
+    expect(faultsOf(file('src/views/day/day-face.ts', 'src/views/day/strip/strip-chart.ts'))).toEqual([]);
+    expect(faultsOf(file('src/views/app/app-shell.ts', 'src/views/day/day-place.ts'))).toEqual([]);
+    expect(faultsOf(file('src/views/price/price-face.ts', 'src/views/costing/costing-face.ts'))).toHaveLength(1);
+    expect(faultsOf(file('src/views/parts/day-promise.ts', 'src/views/day/day-face.ts'))).toHaveLength(1);
+    expect(faultsOf(file('src/views/day/day-face.ts', 'src/views/app/app-shell.ts'))).toHaveLength(1);
   });
 
   it('a package, a part of Node and a missing file in the wrong place', () => {
@@ -106,10 +115,10 @@ describe('the rules themselves find', () => {
     expect(platformFaults('src/quote/edit.ts', '// never Date.now()\n/* nor new Date() */')).toEqual([]);
   });
 
-  it('a folder without meaning, a collecting file, a folder that is not in the table', () => {
-    const faulty = ['src/units/utils/a.ts', 'src/units/index.ts', 'src/extra/a.ts', 'src/loose.ts'];
+  it('a folder without meaning, a collecting file, a folder that is not in the table, a view of no screen', () => {
+    const faulty = ['src/units/utils/a.ts', 'src/units/index.ts', 'src/extra/a.ts', 'src/loose.ts', 'src/views/a.ts'];
     expect(placeFaults(['src/units/unit.ts', 'src/main.ts'])).toEqual([]);
-    expect(placeFaults(faulty)).toHaveLength(4);
+    expect(placeFaults(faulty)).toHaveLength(5);
   });
 
   it('files of 301 and 401 lines, and an exception that is no longer needed', () => {

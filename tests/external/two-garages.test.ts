@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type CrewSettings, usualSettings } from '../../src/views/jobs-day/crew-settings.ts';
-import { type ChosenJob, type TwoJobsView, twoJobs } from '../../src/views/jobs-day/two-jobs.ts';
+import { type CrewSettings, usualSettings } from '../../src/views/day/two-jobs/crew-settings.ts';
+import { type ChosenJob, type TwoJobsView, twoJobs } from '../../src/views/day/two-jobs/two-jobs.ts';
 import { priced as pricedFloors } from '../cli/priced.ts';
 import { priced } from '../helpers/priced-floor.ts';
 

@@ -1,9 +1,9 @@
 import { fixture, html } from '@open-wc/testing';
-import '../../src/views/costing/sheet-grid.ts';
-import type { SheetGrid } from '../../src/views/costing/sheet-grid.ts';
-import type { TableView } from '../../src/views/costing/table-view.ts';
+import '../../src/views/costing/grid/sheet-grid.ts';
+import type { SheetGrid } from '../../src/views/costing/grid/sheet-grid.ts';
+import type { ShownTable } from '../../src/views/costing/sheet/shown-table.ts';
 import type { SheetEvents } from '../../src/views/parts/sheet-events.ts';
-import { coatTable } from './field-views.ts';
+import { coatTable } from './shown-fields.ts';
 
 /** A grid on the test page, and what it sent upward. */
 export interface Grid {
@@ -19,7 +19,7 @@ const watched = [
   'why-asked',
 ] as const satisfies readonly (keyof SheetEvents)[];
 
-export async function gridOf(table: TableView = coatTable()): Promise<Grid> {
+export async function gridOf(table: ShownTable = coatTable()): Promise<Grid> {
   const grid = await fixture<SheetGrid>(html`<sheet-grid .table=${table}></sheet-grid>`);
   const sent: { type: string; detail: unknown }[] = [];
   for (const type of watched) grid.addEventListener(type, ({ detail }) => sent.push({ type, detail }));
@@ -66,7 +66,7 @@ export async function write(grid: SheetGrid, text: string): Promise<void> {
   await grid.updateComplete;
 }
 
-export async function repaint(grid: SheetGrid, table: TableView): Promise<void> {
+export async function repaint(grid: SheetGrid, table: ShownTable): Promise<void> {
   grid.table = table;
   await grid.updateComplete;
 }

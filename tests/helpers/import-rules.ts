@@ -12,6 +12,9 @@ const folderRows: readonly (readonly string[])[] = [
   ['views', 'cli'],
 ];
 
+/** The folders of src/views in the same way: what screens share, the screens, and what they are shown in. */
+const viewRows: readonly (readonly string[])[] = [['parts'], ['price', 'compare', 'costing', 'day'], ['app']];
+
 /** Files that stand beside the folders; they may import any of them. */
 const topFiles: readonly string[] = ['main.ts', 'vite.config.ts'];
 
@@ -85,11 +88,20 @@ function faultOf({ from, to }: Import): string | undefined {
 
 function directionFault(from: string, to: string): string | undefined {
   const [here, there] = [placeOf(from), placeOf(to)];
+  if (here === 'views' && there === 'views') return screenFault(from, to);
   if (topFiles.includes(here) || here === there) return undefined;
   if (!to.startsWith('src/')) return `${from} imports ${to} from outside src`;
-  const [own, other] = [rowOf(here), rowOf(there)];
+  const [own, other] = [rowOf(here, folderRows), rowOf(there, folderRows)];
   if (other === undefined) return `${from} imports ${to}, which is in no folder of the table`;
   return own !== undefined && other < own ? undefined : `${from} may not import ${to}`;
+}
+
+/** No screen imports another. */
+function screenFault(from: string, to: string): string | undefined {
+  const [here, there] = [screenOf(from), screenOf(to)];
+  if (here === there) return undefined;
+  const [own, other] = [rowOf(here, viewRows), rowOf(there, viewRows)];
+  return own !== undefined && other !== undefined && other < own ? undefined : `${from} may not import ${to}`;
 }
 
 /** Uses of the platform in a file that has no right to them. Comments do not count. */
@@ -104,7 +116,9 @@ export function platformFaults(path: string, text: string): string[] {
 export function placeFaults(paths: readonly string[]): string[] {
   return paths.flatMap((path) => {
     const place = placeOf(path);
-    if (rowOf(place) === undefined && !topFiles.includes(place)) return [`${path} is in no folder of the table`];
+    if (rowOf(place, folderRows) === undefined && !topFiles.includes(place))
+      return [`${path} is in no folder of the table`];
+    if (place === 'views' && rowOf(screenOf(path), viewRows) === undefined) return [`${path} belongs to no screen`];
     if (vagueFolders.test(path)) return [`${path} is in a folder whose name says nothing`];
     return path.endsWith('/index.ts') ? [`${path} collects exports of other files`] : [];
   });
@@ -120,7 +134,12 @@ function placeOf(path: string): string {
   return path.split('/')[1] ?? path;
 }
 
-function rowOf(place: string): number | undefined {
-  const row = folderRows.findIndex((folders) => folders.includes(place));
+/** The folder of src/views that a file is in. */
+function screenOf(path: string): string {
+  return path.split('/')[2] ?? path;
+}
+
+function rowOf(place: string, rows: readonly (readonly string[])[]): number | undefined {
+  const row = rows.findIndex((folders) => folders.includes(place));
   return row < 0 ? undefined : row;
 }

@@ -1,4 +1,4 @@
-import type { MeasuredArea, MeasuredFloor } from '../../src/views/plan/measured-floor.ts';
+import type { MeasuredArea, MeasuredFloor } from '../../src/views/parts/plan/measured-floor.ts';
 
 /** An area as measured, for tests of plans. */
 export function measuredArea(shape: string, lengths: Readonly<Record<string, number>> = {}): MeasuredArea {

@@ -4,7 +4,7 @@ import { passEdit, takePassEdit } from '../../src/quote/pass-stop.ts';
 import { readQuote } from '../../src/quote/read-quote.ts';
 import { isHeldBack, openChecks } from '../../src/quote/told-checks.ts';
 import type { QuoteSession } from '../../src/session/quote-session.ts';
-import { heldBack } from '../../src/views/price/price-view.ts';
+import { heldBack } from '../../src/views/parts/checks/held-price.ts';
 import { flake, openQuote, solid } from '../helpers/demo-quote.ts';
 
 const rain = 'no_rain_on_wet_coat';

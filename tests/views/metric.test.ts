@@ -4,12 +4,12 @@ import type { SheetPlace } from '../../src/quote/quote-document.ts';
 import { resultLines } from '../../src/template/result-lines.ts';
 import type { Measures } from '../../src/units/measures.ts';
 import { compareView } from '../../src/views/compare/compare-view.ts';
-import { boardView } from '../../src/views/costing/board-view.ts';
 import { editOf } from '../../src/views/costing/costing-edits.ts';
-import type { FieldView } from '../../src/views/costing/field-view.ts';
-import { type SheetView, sheetView } from '../../src/views/costing/sheet-view.ts';
-import { type WhyView, whyView } from '../../src/views/costing/why-view.ts';
+import { type WhyView, whyView } from '../../src/views/costing/explanation/why-view.ts';
+import { boardView } from '../../src/views/costing/results/board-view.ts';
+import { type ShownSheet, shownSheet } from '../../src/views/costing/sheet/shown-sheet.ts';
 import { refusalWords } from '../../src/views/parts/refusal-words.ts';
+import type { ShownField } from '../../src/views/parts/shown-field.ts';
 import { readEntry } from '../../src/views/parts/typed-entry.ts';
 import { priceView } from '../../src/views/price/price-view.ts';
 import { flake, type OpenQuote, openQuote, solid } from '../helpers/demo-quote.ts';
@@ -28,12 +28,12 @@ function optionsOf(opened: OpenQuote) {
   return [flake, solid].map((id) => ({ id, title: id, results: resultsOf(opened, id) }));
 }
 
-function sheetOf(opened: OpenQuote, place: SheetPlace, measures: Measures): SheetView {
-  return sheetView({ quote: opened.session.quote, place, results: resultsOf(opened), products: new Map(), measures });
+function sheetOf(opened: OpenQuote, place: SheetPlace, measures: Measures): ShownSheet {
+  return shownSheet({ quote: opened.session.quote, place, results: resultsOf(opened), products: new Map(), measures });
 }
 
 /** Every value of a sheet, of its lines and of its tables. */
-function fieldsOf({ sections }: SheetView): readonly FieldView[] {
+function fieldsOf({ sections }: ShownSheet): readonly ShownField[] {
   return sections.flatMap(({ lines, tables }) => [
     ...lines,
     ...tables.flatMap(({ rows }) => rows.flatMap(({ fields }) => fields)),
@@ -52,7 +52,7 @@ function numbersOf({
   worked,
   range,
   limits,
-}: FieldView): readonly string[] {
+}: ShownField): readonly string[] {
   return kind === 'choice' || name === 'product'
     ? [label]
     : [label, shown, suffix, typed, standard, worked, range, limits];

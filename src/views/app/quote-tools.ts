@@ -4,9 +4,9 @@ import { live } from 'lit/directives/live.js';
 import type { Edit } from '../../quote/edit.ts';
 import type { DispatchResult, QuoteSession } from '../../session/quote-session.ts';
 import type { Measures } from '../../units/measures.ts';
-import { editWords } from '../costing/edit-words.ts';
 import { SessionNews } from '../parts/session-news.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
+import { editWords } from './edit-words.ts';
 
 /**
  * A quote's title, what is invented in it, the way back and forward, and whether all of it is saved.

@@ -3,8 +3,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { QuoteList, QuoteSummary } from '../../storage/quote-store.ts';
 import { instantDay } from '../parts/instant-words.ts';
+import { notYet } from '../parts/line-words.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
-import { notYet } from '../parts/shown-line.ts';
 import { writeRoute } from './route.ts';
 
 /**

@@ -3,8 +3,8 @@ import { customElement, property } from 'lit/decorators.js';
 import { ifDefined } from 'lit/directives/if-defined.js';
 import { isHeldBack } from '../../quote/told-checks.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
+import { notYet, wholePrice } from '../parts/line-words.ts';
 import { SessionNews } from '../parts/session-news.ts';
-import { notYet, wholePrice } from '../parts/shown-line.ts';
 
 /** So many titles, each in two lines, have room one under the other; more of them scroll. */
 const mostInView = 3;

@@ -1,7 +1,7 @@
 import type { QuoteSession } from '../../session/quote-session.ts';
 import type { Measures } from '../../units/measures.ts';
+import { heldBack } from '../parts/checks/held-price.ts';
 import { promiseWords } from '../parts/day-promise.ts';
-import { heldBack } from '../price/price-view.ts';
 import { toldPrice } from './thumb-bar.ts';
 
 /** What those who listen are told of a quote’s options; nothing a customer may not hear. */

@@ -1,10 +1,10 @@
 import type { Edit } from '../../quote/edit.ts';
+import { newRowEdit } from '../../quote/new-row.ts';
 import type { OptionResults } from '../../quote/option-results.ts';
 import type { SheetPlace, StoredValue } from '../../quote/quote-document.ts';
 import type { ProductRow } from '../../template/entries.ts';
 import type { SheetEvents } from '../parts/sheet-events.ts';
 import type { EntryDetail } from '../parts/typed-entry.ts';
-import { newRowEdit } from './new-row.ts';
 
 /** What an edit is made from: where it was made, and the products it may bring in. */
 export interface EditPlace {

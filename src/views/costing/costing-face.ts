@@ -8,24 +8,24 @@ import type { QuoteSession } from '../../session/quote-session.ts';
 import type { ProductRow } from '../../template/entries.ts';
 import type { Measures } from '../../units/measures.ts';
 import { refusalWords } from '../parts/refusal-words.ts';
-import '../plan/plan-drawer.ts';
+import '../parts/plan/plan-drawer.ts';
+import { decisionEdit } from '../parts/checks/stop-decision.ts';
 import { namedResults } from '../parts/named-results.ts';
+import { areasTable, measuredFloor } from '../parts/plan/measured-floor.ts';
 import { SessionNews } from '../parts/session-news.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import type { SheetEvents } from '../parts/sheet-events.ts';
-import { decisionEdit } from '../parts/stop-decision.ts';
-import { areasTable, measuredFloor } from '../plan/measured-floor.ts';
-import { type AskedWhy, askedAt, askedCell } from './asked-why.ts';
-import './check-list.ts';
+import { type AskedWhy, askedAt, askedCell } from './explanation/asked-why.ts';
+import '../parts/checks/check-list.ts';
 import { editOf, type SheetEventType, sheetEventTypes } from './costing-edits.ts';
 import { costingFaceStyles } from './costing-face.styles.ts';
 import { KeptCosting } from './kept-costing.ts';
-import './result-bar.ts';
-import './results-board.ts';
-import './sheet-section.ts';
-import type { SectionView, SheetView } from './sheet-view.ts';
-import { WhyPanel } from './why-panel.ts';
-import { type WhyView, whyView } from './why-view.ts';
+import './results/result-bar.ts';
+import './results/results-board.ts';
+import './sheet/sheet-section.ts';
+import { WhyPanel } from './explanation/why-panel.ts';
+import { type WhyView, whyView } from './explanation/why-view.ts';
+import type { ShownSection, ShownSheet } from './sheet/shown-sheet.ts';
 
 const noRefusals: ReadonlyMap<string, string> = new Map();
 
@@ -114,7 +114,7 @@ export class CostingFace extends LitElement {
   }
 
   /** Beside the areas it is drawn from. */
-  private plan(section: SectionView, results: OptionResults): TemplateResult | typeof nothing {
+  private plan(section: ShownSection, results: OptionResults): TemplateResult | typeof nothing {
     if (!section.tables.some(({ name }) => name === areasTable)) return nothing;
     return html`<plan-drawer
       slot=${areasTable}
@@ -144,7 +144,7 @@ export class CostingFace extends LitElement {
     return (inView ?? quote.options[0])?.id ?? '';
   }
 
-  private outline(session: QuoteSession, view: SheetView): TemplateResult {
+  private outline(session: QuoteSession, view: ShownSheet): TemplateResult {
     const places: { place: SheetPlace; title: string }[] = [
       { place: { kind: 'floor' }, title: 'The floor' },
       ...session.quote.options.map(({ id, title }) => ({ place: { kind: 'option', option: id } as const, title })),

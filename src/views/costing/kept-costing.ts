@@ -7,10 +7,10 @@ import type { QuoteSession } from '../../session/quote-session.ts';
 import type { ProductRow } from '../../template/entries.ts';
 import type { Measures } from '../../units/measures.ts';
 import type { NamedResults } from '../parts/named-results.ts';
-import { type BoardView, boardView, emptyBoard } from './board-view.ts';
-import type { ProductNames } from './field-view.ts';
+import type { ProductNames } from '../parts/shown-field.ts';
 import { KeptViews } from './kept-views.ts';
-import { nothingKept, type SheetView, sheetView } from './sheet-view.ts';
+import { type BoardView, boardView, emptyBoard } from './results/board-view.ts';
+import { nothingKept, type ShownSheet, shownSheet } from './sheet/shown-sheet.ts';
 
 /** What Costing shows of a quote, with everything that a change left alone kept as it was. */
 export class KeptCosting {
@@ -38,10 +38,10 @@ export class KeptCosting {
     results: OptionResults,
     priceList: ReadonlyMap<string, ProductRow>,
     measures: Measures,
-  ): SheetView {
+  ): ShownSheet {
     const { products } = quote;
     const names = this.names.view('products', [priceList, products], () => productNames(priceList, products));
-    return sheetView({ quote, place, results, products: names, measures }, this.sheets);
+    return shownSheet({ quote, place, results, products: names, measures }, this.sheets);
   }
 
   /** The results, with how far the last change moved them. */

@@ -4,9 +4,9 @@ import { type DaySpan, type SpanKind, type WorkDay, workDays } from '../../quote
 import { hoursBetween, timeOfDayText } from '../../units/hours.ts';
 import type { Measures } from '../../units/measures.ts';
 import { dateWords } from '../parts/date-words.ts';
-import { lineLabel, shownLine } from '../parts/shown-line.ts';
+import { lineLabel, shownLine } from '../parts/line-words.ts';
 import { lengthWords } from './clock-words.ts';
-import { midnightBefore, type StripDay, type StripSpan, type StripTone } from './strip-geometry.ts';
+import { midnightBefore, type StripDay, type StripSpan, type StripTone } from './strip/strip-geometry.ts';
 
 /** An option's days as the Day face shows them. */
 export type DayView =

@@ -4,7 +4,7 @@ import { alongColumn, placeAfter } from '../parts/roving-stop.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { optionDayStyles } from './day-face.styles.ts';
 import type { DayRow, DayTable, DayView } from './day-view.ts';
-import './strip-chart.ts';
+import './strip/strip-chart.ts';
 
 type ShownDays = Extract<DayView, { kind: 'days' }>;
 

@@ -1,7 +1,7 @@
 import { cellOfLine, lineValue, type OptionResults } from '../../quote/option-results.ts';
 import { hours, toldWait, waitText } from '../../units/hours.ts';
 import { momentWords } from './date-words.ts';
-import { shownLine } from './shown-line.ts';
+import { shownLine } from './line-words.ts';
 
 /** What a customer is told of days, in their words. */
 export interface DayPromise {

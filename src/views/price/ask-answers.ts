@@ -4,7 +4,7 @@ import type { SheetEntries } from '../../quote/quote-document.ts';
 import type { Ask, Layer } from '../../template/sheet-schema.ts';
 import type { Measures } from '../../units/measures.ts';
 import { amountsIn } from '../../units/said-units.ts';
-import { type FieldView, fieldView } from '../costing/field-view.ts';
+import { type ShownField, shownField } from '../parts/shown-field.ts';
 import { type AnswerText, sizeIn } from './size-answers.ts';
 
 /** A question with its answers and the one in force. */
@@ -13,7 +13,7 @@ export interface AskAnswers {
   readonly answers: readonly AnswerText[];
   readonly standing: number | undefined;
   /** Of a question for numbers. */
-  readonly fields: readonly FieldView[];
+  readonly fields: readonly ShownField[];
 }
 
 export function answersIn(
@@ -39,12 +39,12 @@ function fieldOf(
   results: OptionResults,
   entries: SheetEntries,
   measures: Measures,
-): FieldView | undefined {
+): ShownField | undefined {
   const line = results.stack.lines.get(name);
   const cell = results.option.plan.lines.get(name);
   if (line === undefined || cell === undefined || line.definition.kind !== 'entry') return undefined;
   const standard = typeof line.definition.value === 'number' ? line.definition.value : undefined;
-  return fieldView({
+  return shownField({
     definition: line.definition,
     type: line.type,
     value: results.read(cell),

@@ -2,7 +2,7 @@ import { unitOf } from '../../formula/value-type.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { Measures } from '../../units/measures.ts';
-import { lineLabel, saidAs } from '../parts/shown-line.ts';
+import { lineLabel, saidAs } from '../parts/line-words.ts';
 
 /** What an owner looks at beside a price, dollars first and points second. */
 export function ownerFigures(

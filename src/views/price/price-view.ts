@@ -2,14 +2,14 @@ import { unitOf } from '../../formula/value-type.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
 import type { QuoteDocument } from '../../quote/quote-document.ts';
 import { type SaidText, saidTexts, togetherByLabel } from '../../quote/said-texts.ts';
-import { holdsBack, openChecks } from '../../quote/told-checks.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { writeLength } from '../../units/length-text.ts';
 import type { Measures } from '../../units/measures.ts';
 import { one, type Unit } from '../../units/unit.ts';
+import { heldBack } from '../parts/checks/held-price.ts';
 import { promiseWords, saidInDays } from '../parts/day-promise.ts';
+import { shownLine, wholeDollars } from '../parts/line-words.ts';
 import type { NamedResults } from '../parts/named-results.ts';
-import { shownLine, wholeDollars } from '../parts/shown-line.ts';
 import { type AskAnswers, answersIn } from './ask-answers.ts';
 
 /** What the Price face shows: nothing a customer may not see. */
@@ -70,16 +70,6 @@ function pricedOption({ id, title, results }: NamedResults, quote: QuoteDocument
     extras: answersIn(results, 'system', entries, measures),
     held: heldBack(results, measures),
   };
-}
-
-/** A stop on the floor is told as it is; any other may speak of money, so it only says that there is one. */
-export function heldBack(results: OptionResults, measures: Measures): string[] {
-  const stops = openChecks(results, measures).filter(holdsBack);
-  const spoken = stops
-    .filter((check) => (check.layer === 'floor' || check.open) && check.verdict === 'fails')
-    .map((check) => check.says);
-  const silent = stops.length > spoken.length ? ['This price needs a look from the office before it is given.'] : [];
-  return [...new Set([...spoken, ...silent])];
 }
 
 function shapeWords({ stack }: OptionResults, code: unknown): string {

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { Edit } from '../../../src/quote/edit.ts';
 import type { OptionResults } from '../../../src/quote/option-results.ts';
 import type { SheetPlace } from '../../../src/quote/quote-document.ts';
-import type { BoardGroup, BoardRow, BoardView } from '../../../src/views/costing/board-view.ts';
 import { KeptCosting } from '../../../src/views/costing/kept-costing.ts';
-import type { SectionView, SheetView } from '../../../src/views/costing/sheet-view.ts';
+import type { BoardGroup, BoardRow, BoardView } from '../../../src/views/costing/results/board-view.ts';
+import type { ShownSection, ShownSheet } from '../../../src/views/costing/sheet/shown-sheet.ts';
 import { flake, type OpenQuote, openQuote } from '../../helpers/demo-quote.ts';
 
 const floor: SheetPlace = { kind: 'floor' };
@@ -62,7 +62,7 @@ function deltaOf(board: BoardView, line: string): string | undefined {
 
 const enter = (line: string, value: number): Edit => ({ kind: 'enterLine', sheet: floor, line, value });
 
-function sectionOf({ sections }: SheetView, line: string): SectionView {
+function sectionOf({ sections }: ShownSheet, line: string): ShownSection {
   const found = sections.find(({ lines }) => lines.some(({ name }) => name === line));
   if (found === undefined) throw new Error(`No section has ${line}`);
   return found;

@@ -2,8 +2,8 @@ import { expect, fixture, html } from '@open-wc/testing';
 import '../../../src/views/parts/number-field.ts';
 import type { NumberField } from '../../../src/views/parts/number-field.ts';
 import type { EntryDetail } from '../../../src/views/parts/typed-entry.ts';
-import { unit } from '../../helpers/field-views.ts';
 import { withPageInFront } from '../../helpers/page-focus.ts';
+import { unit } from '../../helpers/shown-fields.ts';
 
 let leave: () => void;
 

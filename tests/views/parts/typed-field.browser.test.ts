@@ -2,8 +2,8 @@ import { expect, fixture, html } from '@open-wc/testing';
 import '../../../src/views/parts/number-field.ts';
 import type { TypedField } from '../../../src/views/parts/typed-field.ts';
 import '../../../src/views/parts/words-field.ts';
-import { unit } from '../../helpers/field-views.ts';
 import { withPageInFront } from '../../helpers/page-focus.ts';
+import { unit } from '../../helpers/shown-fields.ts';
 
 let leave: () => void;
 

@@ -1,0 +1,85 @@
+import type { CellPlace } from '../../../formula/cells.ts';
+import type { ValueType } from '../../../formula/checked-tree.ts';
+import { type ExplainedStep, explainFormula, valueText } from '../../../formula/explain.ts';
+import { failureText } from '../../../formula/failure-text.ts';
+import { unitOf } from '../../../formula/value-type.ts';
+import { definitionAt, explainedPlan, type OptionResults } from '../../../quote/option-results.ts';
+import type { Measures } from '../../../units/measures.ts';
+import { labelIn } from '../../../units/said-units.ts';
+
+/** A number that another is made from or goes into. */
+export interface Neighbour {
+  readonly cell: number;
+  readonly name: string;
+  readonly value: string;
+}
+
+/** Why one value is what it is, in words. */
+export interface WhyView {
+  readonly title: string;
+  readonly value: string;
+  /** Why it could not be worked out; empty when it could. */
+  readonly trouble: string;
+  readonly names: string;
+  readonly numbers: string;
+  readonly steps: readonly ExplainedStep[];
+  readonly readsFrom: readonly Neighbour[];
+  readonly feeds: readonly Neighbour[];
+  readonly note: string;
+  readonly source: string;
+}
+
+const mostNeighbours = 24;
+
+/** Explains a cell of an option; the formula in names is the same in both measures. */
+export function whyView(results: OptionResults, cell: number, measures: Measures): WhyView | undefined {
+  const planned = results.option.plan.cells[cell];
+  if (planned === undefined) return undefined;
+  const { place, content, type } = planned;
+  const over = explainedPlan(results, measures);
+  const explained = content.kind === 'formula' ? explainFormula(content.tree, place, over) : undefined;
+  const value = results.read(cell);
+  const definition = definitionAt(results, place);
+  const graph = results.option.graph;
+  const near = (cells: readonly number[] = []): Neighbour[] =>
+    [...new Set(cells)].slice(0, mostNeighbours).map((other) => neighbour(results, other, measures));
+  return {
+    title: placeName(results, place, measures),
+    value: valueText(value, type, measures),
+    trouble: typeof value === 'object' ? failureText(value, over, (where) => placeName(results, where, measures)) : '',
+    names: explained?.names ?? '',
+    numbers: explained?.numbers ?? '',
+    steps: explained?.steps ?? [],
+    readsFrom: graph.kind === 'graph' ? near(graph.reads[cell]) : [],
+    feeds: graph.kind === 'graph' ? near(graph.readBy[cell]) : [],
+    note: [definition?.help, definition?.note].filter((text) => text !== undefined).join(' '),
+    source: definition?.source ?? '',
+  };
+}
+
+/** A cell's name in the trade's words: “Price”, or “Base coat › Need”. */
+function placeName(results: OptionResults, place: CellPlace, measures: Measures): string {
+  const own = definitionAt(results, place)?.label;
+  const label = own === undefined ? undefined : labelIn(own, unitOf(typeAt(results, place)), measures);
+  if (place.kind === 'line') return label ?? place.name;
+  const row = results.option.rows.get(place.table)?.[place.row]?.label ?? `row ${place.row + 1}`;
+  const column = label ?? results.stack.products.fields.get(place.column)?.label ?? place.column;
+  return `${row} › ${column}`;
+}
+
+function typeAt({ stack, option: { plan } }: OptionResults, place: CellPlace): ValueType {
+  if (place.kind === 'line') return stack.lines.get(place.name)?.type ?? { kind: 'truth' };
+  const cell = plan.tables.get(place.table)?.columns.get(place.column)?.[place.row];
+  return (cell === undefined ? undefined : plan.cells[cell]?.type) ?? { kind: 'truth' };
+}
+
+function neighbour(results: OptionResults, cell: number, measures: Measures): Neighbour {
+  const planned = results.option.plan.cells[cell];
+  if (planned === undefined) return { cell, name: '', value: '' };
+  const { place, type } = planned;
+  return {
+    cell,
+    name: placeName(results, place, measures),
+    value: valueText(results.read(cell), type, measures),
+  };
+}
