@@ -38,7 +38,7 @@ async function start(): Promise<void> {
   const { kinds, fields } = productFieldsOf(composeSheet(priceListFile, new Map()).sheet, () => undefined);
   const { products: priceList } = readProducts(csv, [...fields.values()], kinds.keys());
   const kept = opened.kind === 'open' ? { store: opened.store } : { unkept: opened.reason };
-  const desk = new QuoteDesk({ sheets, rawSheets, priceList, later: idle.later, turn: new AfterPaint().turn, ...kept });
+  const desk = new QuoteDesk({ sheets, rawSheets, priceList, turn: new AfterPaint().turn, ...kept });
   await showDemoOnce(desk);
   const shell = new AppShell();
   shell.addEventListener('quote-shown', idle.begin, { once: true });

@@ -6,8 +6,7 @@ import type { CompiledStack } from '../template/compiled-stack.ts';
 import { type OptionPlan, planOption } from '../template/plan.ts';
 import { type SheetFault, tellOnce } from '../template/sheet-fault.ts';
 import { writtenWords } from '../template/written-words.ts';
-import { comingWorkbook, type Later } from './coming-workbook.ts';
-import { openWorkbook, type Workbook } from './workbook.ts';
+import type { OpenWorkbook, Workbook } from './option-workbook.ts';
 
 /** What an edit did to the numbers of one option. */
 export interface OptionChange {
@@ -33,14 +32,14 @@ interface OpenOption {
 /** The workbooks of a quote, one an option, following its edits: a value edit sets one cell, any other rebuilds. */
 export class QuoteWorkbooks {
   private readonly stackOf: StackFinder;
-  private readonly later: Later | undefined;
+  private readonly openWorkbook: OpenWorkbook;
   private open = new Map<string, OpenOption>();
   private current: QuoteDocument | undefined;
 
-  /** With `later`, what is laid out anew is first worked out without the engine, which is opened then. */
-  constructor(stackOf: StackFinder, later?: Later) {
+  /** `openWorkbook` says by which evaluator: the closures on the page, HyperFormula where it is the engine of record. */
+  constructor(stackOf: StackFinder, openWorkbook: OpenWorkbook) {
     this.stackOf = stackOf;
-    this.later = later;
+    this.openWorkbook = openWorkbook;
   }
 
   /** Lays out and works out a whole quote. On a refusal nothing changes. */
@@ -124,10 +123,6 @@ export class QuoteWorkbooks {
     this.open.clear();
   }
 
-  private workbookOf({ plan, graph }: OptionPlan): Workbook {
-    return this.later === undefined ? openWorkbook(plan) : comingWorkbook(plan, graph, this.later);
-  }
-
   private rebuild(quote: QuoteDocument, touched: (option: string) => boolean): FollowResult {
     const products = new Map(quote.products.map((product) => [product.product, product]));
     const next = new Map<string, OpenOption>();
@@ -146,7 +141,8 @@ export class QuoteWorkbooks {
     });
     if (faults.length > 0) return { kind: 'refused', faults };
     const order = quote.options.map((option) => option.id);
-    for (const one of planned) next.set(one.option.id, { ...one, workbook: this.workbookOf(one.planned) });
+    for (const one of planned)
+      next.set(one.option.id, { ...one, workbook: this.openWorkbook(one.planned, one.option.id) });
     for (const [id, { workbook }] of this.open) if (next.get(id)?.workbook !== workbook) workbook.close();
     this.open = new Map(
       order.flatMap((id) => {

@@ -7,28 +7,18 @@ import {
   HyperFormula,
   type RawCellContent,
 } from 'hyperformula';
-import type { CellPlan, CellValue, FailureKind, PlannedCell } from '../formula/cells.ts';
+import { type CellPlan, type CellValue, type FailureKind, type PlannedCell, sameValue } from '../formula/cells.ts';
 import { addressCells, type CellAddresses } from './cell-addresses.ts';
 import { ColumnFunctions } from './column-functions.ts';
 import { codeContent, formulaText, placeText } from './emit-cell.ts';
 import { LazyIf } from './lazy-if.ts';
+import { unknownCell, type Workbook } from './option-workbook.ts';
 import { RoundingFunctions } from './rounding-functions.ts';
 
 // Static, and once: the `functionPlugins` option would drop every other function.
 HyperFormula.registerFunctionPlugin(RoundingFunctions);
 HyperFormula.registerFunctionPlugin(ColumnFunctions);
 HyperFormula.registerFunctionPlugin(LazyIf);
-
-/** The cells of one option, worked out. Cells are named by their index in the plan. */
-export interface Workbook {
-  value(cell: number): CellValue;
-  values(): readonly CellValue[];
-  /** Writes a number or a code into a cell. Answers the cells whose value is now another, this one included. */
-  setValue(cell: number, value: number | string): readonly number[];
-  /** The same for several cells, worked out once. */
-  setValues(entries: ReadonlyMap<number, number | string>): readonly number[];
-  close(): void;
-}
 
 /** Builds and works out a plan. Throws on what only a bug can make: a cycle, an unknown name, a value of the wrong type. */
 export function openWorkbook(plan: CellPlan): Workbook {
@@ -142,17 +132,7 @@ function failureKind(error: DetailedCellError): FailureKind | undefined {
   }
 }
 
-/** Whether two readings of a cell are the same, failures by kind and origin. */
-export function sameValue(left: CellValue, right: CellValue | undefined): boolean {
-  if (typeof left !== 'object' || typeof right !== 'object') return left === right;
-  return left.kind === right.kind && left.origin === right.origin;
-}
-
 function brokenCell(plan: CellPlan, cell: number, reason: string): Error {
   const planned = plan.cells[cell];
   return new Error(`${planned ? placeText(planned.place) : `cell ${cell}`} ${reason}`);
-}
-
-export function unknownCell(cell: number): never {
-  throw new Error(`the plan has no cell ${cell}`);
 }

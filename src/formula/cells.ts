@@ -50,3 +50,9 @@ export type FailureKind = 'division' | 'notFound' | 'outside' | 'undefined';
 
 /** A worked-out value: the 15-digit reading of a number, a code, a truth, or a failure. */
 export type CellValue = number | string | boolean | Failure;
+
+/** Whether two readings of a cell are the same, failures by kind and origin. */
+export function sameValue(left: CellValue, right: CellValue | undefined): boolean {
+  if (typeof left !== 'object' || typeof right !== 'object') return left === right;
+  return left.kind === right.kind && left.origin === right.origin;
+}

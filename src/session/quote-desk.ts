@@ -1,4 +1,4 @@
-import type { Later } from '../engine/coming-workbook.ts';
+import { closureWorkbook } from '../engine/closure-workbook.ts';
 import { QuoteWorkbooks } from '../engine/quote-workbooks.ts';
 import { canonicalJson } from '../quote/canonical-json.ts';
 import { makeQuote, type NewQuote } from '../quote/new-quote.ts';
@@ -22,8 +22,6 @@ export interface DeskParts {
   /** Undefined where the browser keeps nothing; `unkept` says why. */
   readonly store?: QuoteStore;
   readonly unkept?: string;
-  /** When the engine may be opened after the first numbers stand; left out, it is opened for them. */
-  readonly later?: Later;
   /** Resolves when a change may be stored; at once where it is left out. */
   readonly turn?: () => Promise<void>;
 }
@@ -189,7 +187,7 @@ export class QuoteDesk {
     this.made = undefined;
     if (made !== undefined && canonicalJson(made.quote) === canonicalJson(quote)) return made.workbooks;
     made?.workbooks.close();
-    const workbooks = new QuoteWorkbooks((whole, option) => this.stacks.of(whole, option).stack, this.parts.later);
+    const workbooks = new QuoteWorkbooks((whole, option) => this.stacks.of(whole, option).stack, closureWorkbook);
     const laid = workbooks.load(quote);
     return laid.kind === 'refused' ? fault(laid.faults) : workbooks;
   }

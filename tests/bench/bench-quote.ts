@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { closureWorkbook } from '../../src/engine/closure-workbook.ts';
 import { QuoteWorkbooks } from '../../src/engine/quote-workbooks.ts';
 import { makeQuote } from '../../src/quote/new-quote.ts';
 import type { OptionResults } from '../../src/quote/option-results.ts';
@@ -26,8 +27,6 @@ export interface BenchQuote {
   readonly products: ReadonlyMap<string, ProductRow>;
   /** Formulas of all options together. */
   readonly formulas: number;
-  /** Opens the engines that wait for the page to rest. */
-  readonly rest: () => void;
   results(option: BenchOption): OptionResults;
 }
 
@@ -54,18 +53,10 @@ export async function openBenchQuote(systems: readonly BenchSystem[]): Promise<B
   );
   if (made.kind === 'refused') throw new Error(JSON.stringify(made.faults));
   const stacks = new QuoteStacks(store);
-  const waiting: (() => void)[] = [];
-  const rest = (): void => {
-    for (const work of waiting.splice(0)) work();
-  };
-  const workbooks = new QuoteWorkbooks(
-    (quote, option) => stacks.of(quote, option).stack,
-    (work) => waiting.push(work),
-  );
+  const workbooks = new QuoteWorkbooks((quote, option) => stacks.of(quote, option).stack, closureWorkbook);
   const loaded = workbooks.load(made.quote);
   if (loaded.kind === 'refused') throw new Error(JSON.stringify(loaded.faults));
-  rest();
-  return { ...opened(made.quote, new QuoteSession(made.quote, workbooks), products, systems), rest };
+  return opened(made.quote, new QuoteSession(made.quote, workbooks), products, systems);
 }
 
 function opened(
@@ -73,7 +64,7 @@ function opened(
   session: QuoteSession,
   products: ReadonlyMap<string, ProductRow>,
   systems: readonly BenchSystem[],
-): Omit<BenchQuote, 'rest'> {
+): BenchQuote {
   const options = systems.map((system, at) => ({ id: quote.options[at]?.id ?? '', system: handSystems[system] }));
   const results = ({ id }: BenchOption): OptionResults => {
     const found = session.results(id);

@@ -72,8 +72,6 @@ export const structuralEdits: readonly StructuralEdit[] = [
 export interface MeasuredStructure {
   /** Until all numbers stand. */
   readonly numbers: Timing;
-  /** Opening the engine after that, when the page rests. */
-  readonly engine: Timing;
   readonly hand: Timing;
 }
 
@@ -89,33 +87,24 @@ export function measureStructure(bench: BenchQuote, { what, scope, edit }: Struc
   const before = price();
   const made = edit(bench, option);
   const times: number[] = [];
-  const follows: number[] = [];
   let rebuilt: readonly OptionChange[] = [];
   const stop = bench.session.subscribe((changes) => {
     rebuilt = changes;
   });
   for (let round = -warmUp; round < rounds; round += 1) {
     const took = millisecondsOf(() => dispatched(bench, made));
-    const first = price();
-    const followed = millisecondsOf(bench.rest);
-    if (round >= 0) {
-      times.push(took);
-      follows.push(followed);
-    }
-    if (price().some((value, at) => value !== first[at]))
-      throw new Disagreement(`${what}: the engine gives another price`);
+    if (round >= 0) times.push(took);
     const all = rebuilt.length === reached.length && rebuilt.every(({ changed }) => changed === 'all');
     if (!all) throw new Error(`${what} did not lay out ${scope} anew`);
     const after = price();
     if (after.some((value, at) => value === before[at])) throw new Disagreement(`${what} left a price as it was`);
     const undone = bench.session.undo();
     if (undone.kind === 'refused') throw new Error(undone.reason);
-    bench.rest();
     if (price().some((value, at) => value !== before[at])) throw new Disagreement(`${what}: undo gives another price`);
   }
   stop();
   mustAgree(bench, `after undoing: ${what}`);
-  return { numbers: timingOf(times), engine: timingOf(follows), hand: repricedByHand(bench, reached) };
+  return { numbers: timingOf(times), hand: repricedByHand(bench, reached) };
 }
 
 /** By hand there is nothing to lay out: the floor is pricing the same options once. */

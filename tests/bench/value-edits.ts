@@ -58,8 +58,6 @@ export const movedEntries: readonly MovedEntry[] = [
 
 export interface MeasuredEdit {
   readonly numbers: Timing;
-  /** The engine following it, when the page rests. */
-  readonly engine: Timing;
   /** The hand-written quote of the same edit. */
   readonly hand: Timing;
   /** The closures of the same edit, every formula again. */
@@ -80,7 +78,6 @@ export function measureEdits(bench: BenchQuote, moved: MovedEntry): MeasuredEdit
     for (const change of changes) changed += change.changed === 'all' ? Number.NaN : change.changed.length;
   });
   const times: number[] = [];
-  const follows: number[] = [];
   for (let at = -warmUp; at < edits; at += 1) {
     if (at === 0) changed = 0;
     const edit = editOf(bench, moved, valueAt(at));
@@ -88,23 +85,17 @@ export function measureEdits(bench: BenchQuote, moved: MovedEntry): MeasuredEdit
       dispatched(bench, edit);
       readResults(bench);
     });
-    const followed = millisecondsOf(bench.rest);
-    if (at < 0) continue;
-    times.push(took);
-    follows.push(followed);
+    if (at >= 0) times.push(took);
   }
   stop();
   if (Number.isNaN(changed)) throw new Error(`${moved.what}: a value edit rebuilt a workbook`);
   // Every value once more, apart from the timing: checking leaves garbage that an edit would have to clear.
   for (let at = 0; at < steps; at += 1) {
     dispatched(bench, editOf(bench, moved, valueAt(at)));
-    mustAgree(bench, `${moved.what} ${valueAt(at)}, by the closures`);
-    bench.rest();
-    mustAgree(bench, `${moved.what} ${valueAt(at)}, by the engine`);
+    mustAgree(bench, `${moved.what} ${valueAt(at)}`);
   }
   return {
     numbers: timingOf(times),
-    engine: timingOf(follows),
     ...otherWays(bench, moved, valueAt),
     changed: changed / edits,
   };

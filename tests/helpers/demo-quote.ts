@@ -1,10 +1,13 @@
+import { closureWorkbook } from '../../src/engine/closure-workbook.ts';
 import { QuoteWorkbooks, type StackFinder } from '../../src/engine/quote-workbooks.ts';
+import { openWorkbook } from '../../src/engine/workbook.ts';
 import { makeQuote } from '../../src/quote/new-quote.ts';
 import type { QuoteDocument } from '../../src/quote/quote-document.ts';
 import { QuoteStacks } from '../../src/quote/quote-stacks.ts';
 import { pinSheets, type SheetStore } from '../../src/quote/sheet-store.ts';
 import { QuoteSession } from '../../src/session/quote-session.ts';
 import type { ProductRow } from '../../src/template/entries.ts';
+import type { OptionPlan } from '../../src/template/plan.ts';
 import { readText } from './repository-files.ts';
 import { shippedProducts, templatePaths } from './shipped-templates.ts';
 
@@ -20,7 +23,8 @@ export const flake = 'option_1';
 export const solid = 'option_2';
 
 /** By which evaluator an open quote is worked out. */
-type Evaluator = 'engine' | 'closures';
+const evaluators = { engine: ({ plan }: OptionPlan) => openWorkbook(plan), closures: closureWorkbook };
+type Evaluator = keyof typeof evaluators;
 
 /**
  * Opens the quote anew, over sheets that are read and compiled once. The closures are many times quicker than the engine,
@@ -40,7 +44,7 @@ export async function openQuote(
   );
   if (made.kind === 'refused') throw new Error(made.faults.map((fault) => fault.reason).join('\n'));
   const stackOf: StackFinder = (quote, option) => stacks.of(quote, option).stack;
-  const workbooks = evaluator === 'engine' ? new QuoteWorkbooks(stackOf) : new QuoteWorkbooks(stackOf, never);
+  const workbooks = new QuoteWorkbooks(stackOf, evaluators[evaluator]);
   const loaded = workbooks.load(made.quote);
   if (loaded.kind === 'refused') throw new Error(loaded.faults.map((fault) => fault.reason).join('\n'));
   return { quote: made.quote, workbooks, session: new QuoteSession(made.quote, workbooks), priceList };
@@ -61,6 +65,3 @@ async function readSheets(): Promise<ReadSheets> {
   if (priceListFile === undefined) throw new Error('No price list is shipped');
   return { store, priceList: shippedProducts(priceListFile).products, stacks: new QuoteStacks(store) };
 }
-
-/** The engine never comes, and what the closures give stays. */
-function never(): void {}

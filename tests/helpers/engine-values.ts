@@ -1,6 +1,7 @@
 import { addressCells } from '../../src/engine/cell-addresses.ts';
 import { formulaText, placeText } from '../../src/engine/emit-cell.ts';
-import { openWorkbook, type Workbook } from '../../src/engine/workbook.ts';
+import type { Workbook } from '../../src/engine/option-workbook.ts';
+import { openWorkbook } from '../../src/engine/workbook.ts';
 import type { CellPlan, CellValue } from '../../src/formula/cells.ts';
 
 interface KeptWorkbook {

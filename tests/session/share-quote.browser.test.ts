@@ -1,4 +1,5 @@
 import { expect } from '@open-wc/testing';
+import { closureWorkbook } from '../../src/engine/closure-workbook.ts';
 import { QuoteWorkbooks } from '../../src/engine/quote-workbooks.ts';
 import { readProducts } from '../../src/pricelist/read-products.ts';
 import type { Edit } from '../../src/quote/edit.ts';
@@ -61,7 +62,7 @@ async function openedIn(name: string): Promise<{ session: QuoteSession; shared: 
   if (loaded.kind === 'fault') throw new Error(loaded.reason);
   const nothing = await pinSheets(new Map());
   const stacks = new QuoteStacks(withStoredSheets(nothing.store, loaded.sheets).store);
-  const workbooks = new QuoteWorkbooks((quote, option) => stacks.of(quote, option).stack);
+  const workbooks = new QuoteWorkbooks((quote, option) => stacks.of(quote, option).stack, closureWorkbook);
   const laid = workbooks.load(loaded.quote);
   if (laid.kind === 'refused') throw new Error(JSON.stringify(laid.faults));
   const keeper = storeKeeper(store, 'garage', loaded.sheets);
