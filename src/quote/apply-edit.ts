@@ -1,6 +1,6 @@
 import type { CompiledStack, CompiledTable } from '../template/compiled-stack.ts';
 import type { ProductRow } from '../template/entries.ts';
-import { withLine, withPass, withProduct, withTable } from './changed-quote.ts';
+import { withLine, withPass, withProducts, withTable } from './changed-quote.ts';
 import type { Edit, SingleEdit } from './edit.ts';
 import { passRefusal } from './pass-refusal.ts';
 import {
@@ -47,11 +47,11 @@ export function applyEdit(quote: QuoteDocument, edit: Edit, stacks: StackOfOptio
       return passStop(quote, edit, stacks);
     case 'restoreTable': {
       const changed = withTable(quote, edit.sheet, edit.table, edit.content);
-      return applied(withProducts(changed, edit.products), restoresTable(quote, edit, edit.products !== undefined));
+      return tableChanged(quote, edit, ofProducts(changed, edit.products));
     }
     case 'restoreLine': {
       const changed = withLine(quote, edit.sheet, edit.line, edit.content);
-      return applied(withProducts(changed, edit.products), restoresLine(quote, edit, edit.products !== undefined));
+      return lineChanged(quote, edit, ofProducts(changed, edit.products));
     }
     default:
       return edit satisfies never;
@@ -66,31 +66,38 @@ function refused(reason: string): EditResult {
   return { kind: 'refused', reason };
 }
 
-function withProducts(quote: QuoteDocument, products: readonly ProductRow[] | undefined): QuoteDocument {
+/** With these products only, where an edit says which. */
+function ofProducts(quote: QuoteDocument, products: readonly ProductRow[] | undefined): QuoteDocument {
   return products === undefined ? quote : { ...quote, products };
 }
 
 type TablePlace = Pick<Extract<SingleEdit, { kind: 'restoreTable' }>, 'sheet' | 'table'>;
 type LinePlace = Pick<Extract<SingleEdit, { kind: 'restoreLine' }>, 'sheet' | 'line'>;
 
-/** The edit that puts a table back as it stands in `quote`, with its products where others come. */
-function restoresTable(quote: QuoteDocument, { sheet, table }: TablePlace, othersCome: boolean): SingleEdit {
+/** A table is another: its way back is the table, and the products where others came, as they stood in `quote`. */
+function tableChanged(quote: QuoteDocument, { sheet, table }: TablePlace, after: QuoteDocument): EditResult {
   const content = entriesAt(quote, sheet)?.tables[table];
-  return { kind: 'restoreTable', sheet, table, ...before(content, quote, othersCome) };
+  const before = { ...productsBefore(quote, after), ...(content !== undefined && { content }) };
+  return applied(after, { kind: 'restoreTable', sheet, table, ...before });
 }
 
-function restoresLine(quote: QuoteDocument, { sheet, line }: LinePlace, othersCome: boolean): SingleEdit {
+function lineChanged(quote: QuoteDocument, { sheet, line }: LinePlace, after: QuoteDocument): EditResult {
   const content = entriesAt(quote, sheet)?.lines[line];
-  return { kind: 'restoreLine', sheet, line, ...before(content, quote, othersCome) };
+  const before = { ...productsBefore(quote, after), ...(content !== undefined && { content }) };
+  return applied(after, { kind: 'restoreLine', sheet, line, ...before });
 }
 
-/** What an edit that restores brings back: what stood there, if anything, and the products where others came. */
-function before<Content>(
-  content: Content | undefined,
+function productsBefore(
   { products }: QuoteDocument,
-  othersCome: boolean,
-): { readonly content?: Content; readonly products?: readonly ProductRow[] } {
-  return { ...(othersCome && { products }), ...(content !== undefined && { content }) };
+  after: QuoteDocument,
+): { readonly products?: readonly ProductRow[] } {
+  return products === after.products ? {} : { products };
+}
+
+/** The products an edit brings into the quote. */
+function broughtBy(edit: SingleEdit): readonly ProductRow[] {
+  if (edit.kind === 'enterLine' || edit.kind === 'enterCell') return edit.product === undefined ? [] : [edit.product];
+  return edit.kind === 'addOption' || edit.kind === 'addRow' ? (edit.products ?? []) : [];
 }
 
 /** Any option's stack tells of the sheets that all options share. */
@@ -107,13 +114,10 @@ function enterLine(
   const line = stackAt(quote, edit.sheet, stacks)?.lines.get(edit.line);
   if (line === undefined || line.layer !== layerOf(edit.sheet))
     return refused(`There is no line “${edit.line}” in this sheet.`);
-  const refusal =
-    edit.value === undefined
-      ? undefined
-      : valueRefusal(line.definition, edit.value, edit.product ? [...quote.products, edit.product] : quote.products);
+  const supplied = withProducts(quote, broughtBy(edit));
+  const refusal = edit.value === undefined ? undefined : valueRefusal(line.definition, edit.value, supplied.products);
   if (refusal !== undefined) return refused(refusal);
-  const changed = withLine(quote, edit.sheet, edit.line, edit.value);
-  return applied(withProduct(changed, edit.product), restoresLine(quote, edit, edit.product !== undefined));
+  return lineChanged(quote, edit, withLine(supplied, edit.sheet, edit.line, edit.value));
 }
 
 type TableEdit = Extract<Edit, { kind: 'enterCell' | 'addRow' | 'removeRow' | 'moveRow' | 'replaceRows' }>;
@@ -123,23 +127,19 @@ function editTable(quote: QuoteDocument, edit: TableEdit, stacks: StackOfOption)
   if (table === undefined || table.layer !== layerOf(edit.sheet))
     return refused(`There is no table “${edit.table}” in this sheet.`);
   const before = entriesAt(quote, edit.sheet)?.tables[edit.table];
+  const supplied = withProducts(quote, broughtBy(edit));
   if (edit.kind === 'enterCell') {
     const definition = table.columns.get(edit.column)?.definition;
     if (definition === undefined) return refused(`The table “${edit.table}” has no column “${edit.column}”.`);
     const gathered = table.definition.rows === 'gathered';
     if (!gathered && !rowIds(table, before).includes(edit.row))
       return refused(`The table “${edit.table}” has no row “${edit.row}”.`);
-    const products = edit.product ? [...quote.products, edit.product] : quote.products;
-    const refusal = edit.value === undefined ? undefined : valueRefusal(definition, edit.value, products);
+    const refusal = edit.value === undefined ? undefined : valueRefusal(definition, edit.value, supplied.products);
     if (refusal !== undefined) return refused(refusal);
   } else if (table.definition.rows !== 'free') return refused(`The rows of “${table.definition.title}” are fixed.`);
   const after = tableAfter(edit, table, before);
   if (typeof after === 'string') return refused(after);
-  const changed = withTable(quote, edit.sheet, edit.table, after);
-  return applied(
-    edit.kind === 'enterCell' ? withProduct(changed, edit.product) : changed,
-    restoresTable(quote, edit, edit.kind === 'enterCell' && edit.product !== undefined),
-  );
+  return tableChanged(quote, edit, withTable(supplied, edit.sheet, edit.table, after));
 }
 
 function tableAfter(edit: TableEdit, table: CompiledTable, before: StoredTable | undefined): StoredTable | string {
@@ -193,9 +193,9 @@ function addOption(quote: QuoteDocument, edit: Extract<Edit, { kind: 'addOption'
   if (quote.options.length >= mostOptions) return refused(`A quote has at most ${mostOptions} options.`);
   if (quote.options.some((option) => option.id === edit.option.id))
     return refused('This option is in the quote already.');
-  const options = quote.options.toSpliced(edit.at, 0, edit.option);
-  const products = edit.products.reduce<QuoteDocument>(withProduct, quote).products;
-  return applied({ ...quote, options, products }, { kind: 'removeOption', option: edit.option.id });
+  const supplied = withProducts(quote, broughtBy(edit));
+  const after = { ...supplied, options: quote.options.toSpliced(edit.at, 0, edit.option) };
+  return applied(after, { kind: 'removeOption', option: edit.option.id, ...productsBefore(quote, after) });
 }
 
 function removeOption(quote: QuoteDocument, edit: Extract<Edit, { kind: 'removeOption' }>): EditResult {
@@ -203,8 +203,7 @@ function removeOption(quote: QuoteDocument, edit: Extract<Edit, { kind: 'removeO
   const option = quote.options[at];
   if (option === undefined) return refused('The quote has no such option.');
   if (quote.options.length === 1) return refused('A quote keeps at least one option.');
-  return applied(
-    { ...quote, options: quote.options.toSpliced(at, 1) },
-    { kind: 'addOption', option, at, products: [] },
-  );
+  const after = ofProducts({ ...quote, options: quote.options.toSpliced(at, 1) }, edit.products);
+  const gone = quote.products.filter(({ product }) => !after.products.some((left) => left.product === product));
+  return applied(after, { kind: 'addOption', option, at, products: gone });
 }

@@ -8,9 +8,10 @@ import type {
   StoredValue,
 } from './quote-document.ts';
 
-export function withProduct(quote: QuoteDocument, product: ProductRow | undefined): QuoteDocument {
-  if (product === undefined || quote.products.some((known) => known.product === product.product)) return quote;
-  return { ...quote, products: [...quote.products, product] };
+/** With the products that an edit brings; the same list where it has them all. */
+export function withProducts(quote: QuoteDocument, brought: readonly ProductRow[]): QuoteDocument {
+  const others = brought.filter(({ product }) => !quote.products.some((known) => known.product === product));
+  return others.length === 0 ? quote : { ...quote, products: [...quote.products, ...others] };
 }
 
 export function withLine(
@@ -57,12 +58,16 @@ function withEntries(
   return { ...quote, options };
 }
 
+/** Keys stand in code-unit order: what an undo puts back stands where it stood, and a stored quote is the same to the byte. */
 function withKey<T>(
   record: Readonly<Record<string, T>>,
   key: string,
   value: T | undefined,
 ): Readonly<Record<string, T>> {
-  if (value !== undefined) return { ...record, [key]: value };
-  const { [key]: _, ...rest } = record;
-  return rest;
+  const { [key]: before, ...rest } = record;
+  if (value === undefined) return rest;
+  if (before !== undefined) return { ...record, [key]: value };
+  const members = Object.entries(rest);
+  const next = members.findIndex(([other]) => other > key);
+  return Object.fromEntries(members.toSpliced(next === -1 ? members.length : next, 0, [key, value]));
 }

@@ -38,7 +38,13 @@ const singleEdit = z.discriminatedUnion('kind', [
     value: z.exactOptional(storedValue),
     product: z.exactOptional(product),
   }),
-  z.strictObject({ kind: z.literal('addRow'), ...rowOfTable, at: place, cells: rowSchema }),
+  z.strictObject({
+    kind: z.literal('addRow'),
+    ...rowOfTable,
+    at: place,
+    cells: rowSchema,
+    products: z.exactOptional(products),
+  }),
   z.strictObject({ kind: z.literal('removeRow'), ...rowOfTable }),
   z.strictObject({ kind: z.literal('moveRow'), ...rowOfTable, to: place }),
   z.strictObject({
@@ -48,7 +54,7 @@ const singleEdit = z.discriminatedUnion('kind', [
     rows: z.array(z.strictObject({ row: rowId, cells: rowSchema })).check(z.maxLength(sheetLimits.rowsPerTable)),
   }),
   z.strictObject({ kind: z.literal('addOption'), option: quoteOption, at: place, products }),
-  z.strictObject({ kind: z.literal('removeOption'), option: rowId }),
+  z.strictObject({ kind: z.literal('removeOption'), option: rowId, products: z.exactOptional(products) }),
   z.strictObject({ kind: z.literal('retitle'), title: plainText }),
   z.strictObject({ kind: z.literal('passStop'), sheet, check: checkName, pass: z.exactOptional(passedStop) }),
   z.strictObject({

@@ -12,6 +12,10 @@ export interface SeveralEdits {
   readonly edits: readonly SingleEdit[];
 }
 
+/**
+ * One change. `product` and `products` of an edit that names some are those it brings into the quote; of one that takes
+ * back (`restoreTable`, `restoreLine`, `removeOption`) all the quote had before any were brought.
+ */
 export type SingleEdit =
   /** A line's entry, choice, product or departure; without `value` it goes back to our standard. */
   | {
@@ -37,6 +41,7 @@ export type SingleEdit =
       readonly row: string;
       readonly at: number;
       readonly cells: RowFile;
+      readonly products?: readonly ProductRow[];
     }
   | { readonly kind: 'removeRow'; readonly sheet: SheetPlace; readonly table: string; readonly row: string }
   | {
@@ -59,14 +64,11 @@ export type SingleEdit =
       readonly at: number;
       readonly products: readonly ProductRow[];
     }
-  | { readonly kind: 'removeOption'; readonly option: string }
+  | { readonly kind: 'removeOption'; readonly option: string; readonly products?: readonly ProductRow[] }
   | { readonly kind: 'retitle'; readonly title: string }
   /** Goes ahead past a stop; without `pass` it stops again. */
   | { readonly kind: 'passStop'; readonly sheet: SheetPlace; readonly check: string; readonly pass?: PassedStop }
-  /**
-   * Puts a table's entries back as they were: the inverse of an edit of rows or cells. `products` where that one brought a
-   * product into the quote: those of before.
-   */
+  /** Puts a table's entries back as they were: the inverse of an edit of rows or cells. */
   | {
       readonly kind: 'restoreTable';
       readonly sheet: SheetPlace;

@@ -8,6 +8,11 @@ export function rowIds(table: CompiledTable, stored: StoredTable | undefined): r
   return stored?.order ?? table.rows.map((row) => row.id);
 }
 
+/** A stored table with its properties in the order in which they are read back. */
+function tableOf({ order, added, cells }: StoredTable): StoredTable {
+  return { ...(order && { order }), ...(added && { added }), ...(cells && { cells }) };
+}
+
 /** Gives a cell a value, or takes it away. */
 export function enterCell(
   stored: StoredTable | undefined,
@@ -18,7 +23,7 @@ export function enterCell(
   const { [column]: _, ...others } = stored?.cells?.[row] ?? {};
   const cells = value === undefined ? others : { ...others, [column]: value };
   const { [row]: __, ...rows } = stored?.cells ?? {};
-  return { ...stored, cells: Object.keys(cells).length === 0 ? rows : { ...rows, [row]: cells } };
+  return tableOf({ ...stored, cells: Object.keys(cells).length === 0 ? rows : { ...rows, [row]: cells } });
 }
 
 /** The table with another row at place `at` from 0, or why it cannot be. */
@@ -32,7 +37,7 @@ export function addRow(
   const order = rowIds(table, stored);
   if (order.includes(row)) return `There is a row “${row}” already.`;
   if (order.length >= sheetLimits.rowsPerTable) return `A table has at most ${sheetLimits.rowsPerTable} rows.`;
-  return { ...stored, order: order.toSpliced(at, 0, row), added: { ...stored?.added, [row]: cells } };
+  return tableOf({ ...stored, order: order.toSpliced(at, 0, row), added: { ...stored?.added, [row]: cells } });
 }
 
 /** The table without a row; what was entered in it goes with it. */
@@ -54,7 +59,7 @@ export function moveRow(
 ): StoredTable | string {
   const order = rowIds(table, stored);
   if (!order.includes(row)) return `The table has no row “${row}”.`;
-  return { ...stored, order: order.filter((id) => id !== row).toSpliced(to, 0, row) };
+  return tableOf({ ...stored, order: order.filter((id) => id !== row).toSpliced(to, 0, row) });
 }
 
 /** A table of these rows only, or why it cannot be. */
