@@ -11,14 +11,14 @@ import { type CellPlan, type CellValue, type FailureKind, type PlannedCell, same
 import { addressCells, type CellAddresses } from './cell-addresses.ts';
 import { ColumnFunctions } from './column-functions.ts';
 import { codeContent, formulaText, placeText } from './emit-cell.ts';
-import { LazyIf } from './lazy-if.ts';
 import { unknownCell, type Workbook } from './option-workbook.ts';
 import { RoundingFunctions } from './rounding-functions.ts';
+import { TakenArms } from './taken-arms.ts';
 
 // Static, and once: the `functionPlugins` option would drop every other function.
 HyperFormula.registerFunctionPlugin(RoundingFunctions);
 HyperFormula.registerFunctionPlugin(ColumnFunctions);
-HyperFormula.registerFunctionPlugin(LazyIf);
+HyperFormula.registerFunctionPlugin(TakenArms);
 
 /** Builds and works out a plan. Throws on what only a bug can make: a cycle, an unknown name, a value of the wrong type. */
 export function openWorkbook(plan: CellPlan): Workbook {

@@ -220,13 +220,13 @@ function isFunctionName(name: string): name is FunctionName {
 }
 
 function argumentCount(name: FunctionName, count: number): string | undefined {
-  const { least, most, groups } = functionSignatures[name];
+  const { least, most, pairs } = functionSignatures[name];
   if (count < least || count > most) {
     const wanted = least === most ? `${least}` : `${least} to ${most}`;
     return `${name} takes ${wanted} argument${wanted === '1' ? '' : 's'}, and ${count} are given.`;
   }
-  if (groups !== undefined && (count - least) % groups !== 0)
-    return `${name} takes a column and its criterion in pairs.`;
+  if (pairs !== undefined && (count - least) % 2 !== 0)
+    return `${name} takes ${pairs} in pairs, and ${count} arguments are given.`;
   return undefined;
 }
 

@@ -71,6 +71,7 @@ export type Checked =
 
 export const functionNames = [
   'IF',
+  'SWITCH',
   'AND',
   'OR',
   'NOT',

@@ -1,51 +1,45 @@
 import { roundDownTo, roundTo, roundUpTo, wholePart } from '../units/decimal-rounding.ts';
 import { serialDayOf, weekdayOf } from './calendar.ts';
-import type { Checked } from './checked-tree.ts';
+import type { Checked, FunctionName } from './checked-tree.ts';
 import type { Bench } from './closure-bench.ts';
 import { average, columnsOf, count, extreme, lookUp, place, productSum, sum, sumWhere } from './closure-columns.ts';
 import { fail, type Work } from './closure-state.ts';
 
 type Call = Extract<Checked, { kind: 'call' }>;
 
+/** Functions of numbers alone. */
+const ofNumbers: Readonly<Partial<Record<FunctionName, (a: number, b: number, c: number) => number>>> = {
+  NOT: (a) => 1 - a,
+  ABS: Math.abs,
+  SQRT: Math.sqrt,
+  EXP: Math.exp,
+  LN: Math.log,
+  SIN: Math.sin,
+  COS: Math.cos,
+  ACOS: Math.acos,
+  ROUND: roundTo,
+  ROUNDUP: roundUpTo,
+  ROUNDDOWN: roundDownTo,
+  INT: wholePart,
+  DATE: serialDayOf,
+  WEEKDAY: weekdayOf,
+};
+
 /** Builds the closure of a function call. */
 export function functionWork(call: Call, bench: Bench): Work {
+  const answer = ofNumbers[call.name];
+  if (answer !== undefined) return applied(call, bench, answer);
   switch (call.name) {
     case 'IF':
       return conditional(scalars(call, bench));
+    case 'SWITCH':
+      return chosen(call, bench);
     case 'AND':
       return junction(scalars(call, bench), 0);
     case 'OR':
       return junction(scalars(call, bench), 1);
-    case 'NOT':
-      return applied(call, bench, (a) => 1 - a);
-    case 'ABS':
-      return applied(call, bench, Math.abs);
-    case 'SQRT':
-      return applied(call, bench, Math.sqrt);
-    case 'EXP':
-      return applied(call, bench, Math.exp);
-    case 'LN':
-      return applied(call, bench, Math.log);
     case 'PI':
       return () => Math.PI;
-    case 'SIN':
-      return applied(call, bench, Math.sin);
-    case 'COS':
-      return applied(call, bench, Math.cos);
-    case 'ACOS':
-      return applied(call, bench, Math.acos);
-    case 'ROUND':
-      return applied(call, bench, roundTo);
-    case 'ROUNDUP':
-      return applied(call, bench, roundUpTo);
-    case 'ROUNDDOWN':
-      return applied(call, bench, roundDownTo);
-    case 'INT':
-      return applied(call, bench, wholePart);
-    case 'DATE':
-      return applied(call, bench, serialDayOf);
-    case 'WEEKDAY':
-      return applied(call, bench, weekdayOf);
     default:
       return columnFunction(call, bench);
   }
@@ -89,6 +83,23 @@ function conditional([condition, yes, no]: readonly Work[]): Work {
     const holds = condition();
     if (Number.isNaN(holds)) return holds;
     return holds === 1 ? yes() : no();
+  };
+}
+
+function chosen({ args }: Call, bench: Bench): Work {
+  const [choice, ...pairs] = args;
+  if (choice === undefined) throw new Error('SWITCH without a choice');
+  const { state, cell } = bench;
+  const byCode = bench.build(choice);
+  const arms = new Map<number, Work>();
+  for (let place = 0; place + 1 < pairs.length; place += 2) {
+    const [code, arm] = [pairs[place], pairs[place + 1]];
+    if (code?.kind === 'code' && arm !== undefined) arms.set(state.codes.numberOf(code.value), bench.build(arm));
+  }
+  return () => {
+    const code = byCode();
+    if (Number.isNaN(code)) return code;
+    return arms.get(code)?.() ?? fail(state, 'notFound', cell);
   };
 }
 

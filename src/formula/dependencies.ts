@@ -2,7 +2,7 @@ import { type CellPlace, type CellPlan, productKey, productTable } from './cells
 import type { Checked } from './checked-tree.ts';
 
 /**
- * Indices of the cells a formula reads, standing at `place`. Both arms of IF count, and of `above.x` only the one cell
+ * Indices of the cells a formula reads, standing at `place`. All arms of IF and SWITCH count, and of `above.x` only the one cell
  * above, so that a column may grow from its own row above without a cycle.
  */
 export function cellsRead(tree: Checked, place: CellPlace, plan: CellPlan): readonly number[] {

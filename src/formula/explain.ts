@@ -5,6 +5,7 @@ import type { CellPlace, CellPlan, CellValue } from './cells.ts';
 import type { Checked, ValueType } from './checked-tree.ts';
 import { cellIn, cellsInRange, childrenOf, lineCell } from './dependencies.ts';
 import type { PartEvaluator } from './evaluate-part.ts';
+import { type TakenArm, takenArm } from './taken-arm.ts';
 import { writeChecked } from './write-checked.ts';
 
 /** Why a number is what it is. */
@@ -33,7 +34,7 @@ export interface ExplainedPlan {
 
 const mostListed = 8;
 
-/** Explains a formula standing at `place`. Of IF only the taken arm is followed. */
+/** Explains a formula standing at `place`. Of IF and SWITCH only the taken arm is followed. */
 export function explainFormula(tree: Checked, place: CellPlace, over: ExplainedPlan): Explanation {
   const leaf = (node: Checked): string | undefined => leafInNumbers(node, place, over);
   const steps: ExplainedStep[] = [];
@@ -81,7 +82,8 @@ function followSteps(tree: Checked, place: CellPlace, over: ExplainedPlan, steps
     (childrenOf(tree).length === 0 ? writeChecked(tree, () => undefined) : undefined);
   if (leaf !== undefined) return leaf;
   if (tree.kind === 'unary') return tree.operator + followSteps(tree.operand, place, over, steps);
-  if (tree.kind === 'call' && tree.name === 'IF') return followTaken(tree, place, over, steps);
+  const taken = takenArm(tree, place, over.evaluate);
+  if (taken !== undefined) return followTaken(tree, taken, place, over, steps);
   const parts = new Map(childrenOf(tree).map((child) => [child, followSteps(child, place, over, steps)]));
   const gives = valueText(over.evaluate(tree, place), tree.type, over.measures);
   steps.push({ text: writeChecked(tree, (node) => (node === tree ? undefined : parts.get(node))), gives });
@@ -89,17 +91,15 @@ function followSteps(tree: Checked, place: CellPlace, over: ExplainedPlan, steps
 }
 
 function followTaken(
-  tree: Extract<Checked, { kind: 'call' }>,
+  tree: Checked,
+  { by, arm, words }: TakenArm,
   place: CellPlace,
   over: ExplainedPlan,
   steps: ExplainedStep[],
 ): string {
-  const [condition, yes, no] = tree.args;
-  if (condition === undefined || yes === undefined || no === undefined) return '';
-  followSteps(condition, place, over, steps);
-  const holds = over.evaluate(condition, place);
-  const taken = followSteps(holds === true ? yes : no, place, over, steps);
-  if (typeof holds !== 'boolean') return valueText(over.evaluate(tree, place), tree.type, over.measures);
-  steps.push({ text: `IF takes its ${holds ? 'first' : 'second'} arm`, gives: taken });
-  return taken;
+  followSteps(by, place, over, steps);
+  if (arm === undefined) return valueText(over.evaluate(tree, place), tree.type, over.measures);
+  const gives = followSteps(arm, place, over, steps);
+  steps.push({ text: words, gives });
+  return gives;
 }

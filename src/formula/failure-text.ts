@@ -2,6 +2,7 @@ import type { CellPlace, Failure } from './cells.ts';
 import type { Checked } from './checked-tree.ts';
 import { childrenOf } from './dependencies.ts';
 import { type ExplainedPlan, valueText } from './explain.ts';
+import { takenArm } from './taken-arm.ts';
 import { writeChecked } from './write-checked.ts';
 
 /**
@@ -38,7 +39,9 @@ function causeOf(tree: Checked, place: CellPlace, failure: Failure, over: Explai
 
 /** The deepest part that fails though all its own parts do not: where the failure was made. */
 function innermostFailure(tree: Checked, place: CellPlace, over: ExplainedPlan): Checked {
-  for (const child of childrenOf(tree)) {
+  const taken = takenArm(tree, place, over.evaluate);
+  const worked = taken === undefined ? childrenOf(tree) : [taken.by, ...(taken.arm ? [taken.arm] : [])];
+  for (const child of worked) {
     if (child.kind !== 'range' && typeof over.evaluate(child, place) === 'object')
       return innermostFailure(child, place, over);
   }

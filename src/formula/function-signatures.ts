@@ -1,11 +1,9 @@
 import { didYouMean } from '../units/nearest-word.ts';
 import { isPoint, multiplyUnits, one, parseUnit, rootOfUnit, type Unit } from '../units/unit.ts';
+import { alikeArms, chosenArm, type Refuse } from './arms.ts';
 import type { Checked, FunctionName, ValueType } from './checked-tree.ts';
 import { nearestName } from './nearest-name.ts';
 import { faulty, fits, isZero, numberIn, plainNumber, truth, typeWords } from './value-type.ts';
-
-/** Reports that an argument is not what its function takes. */
-export type Refuse = (argument: Checked, reason: string) => void;
 
 export interface FunctionSignature {
   readonly least: number;
@@ -14,11 +12,13 @@ export interface FunctionSignature {
   column(place: number): 'may' | 'must' | 'never';
   /** The type of the answer; refuses arguments on the way. */
   answer(args: readonly Checked[], refuse: Refuse): ValueType;
-  /** Arguments after the first `least` come in groups of this many. */
-  readonly groups?: number;
+  /** In words, what the arguments after the first `least` come in pairs of. */
+  readonly pairs?: string;
 }
 
 const many = 30;
+/** A choice has at most 100 options. */
+const mostSwitched = 201;
 const never = (): 'never' => 'never';
 const may = (): 'may' => 'may';
 const must = (): 'must' => 'must';
@@ -27,6 +27,13 @@ const serialDay = unitNamed('date');
 
 export const functionSignatures: Readonly<Record<FunctionName, FunctionSignature>> = {
   IF: { least: 3, most: 3, column: never, answer: conditional },
+  SWITCH: {
+    least: 3,
+    most: mostSwitched,
+    pairs: 'a choice, and then a code and its arm',
+    column: never,
+    answer: chosenArm,
+  },
   AND: { least: 1, most: many, column: never, answer: (args, refuse) => conditions(args, refuse) },
   OR: { least: 1, most: many, column: never, answer: (args, refuse) => conditions(args, refuse) },
   NOT: { least: 1, most: 1, column: never, answer: (args, refuse) => conditions(args, refuse) },
@@ -53,14 +60,14 @@ export const functionSignatures: Readonly<Record<FunctionName, FunctionSignature
   SUMIFS: {
     least: 3,
     most: 31,
-    groups: 2,
+    pairs: 'a column and its criterion',
     column: (place) => (place % 2 === 0 && place > 0 ? 'never' : 'must'),
     answer: sumWhere,
   },
   COUNTIFS: {
     least: 2,
     most: many,
-    groups: 2,
+    pairs: 'a column and its criterion',
     column: (place) => (place % 2 === 0 ? 'must' : 'never'),
     answer: countWhere,
   },
@@ -116,23 +123,7 @@ function conditional(args: readonly Checked[], refuse: Refuse): ValueType {
   const [condition, yes, no] = args;
   if (condition === undefined || yes === undefined || no === undefined) return faulty;
   wantTruth(condition, refuse);
-  if (yes.type.kind === 'faulty' || no.type.kind === 'faulty') return faulty;
-  if (yes.type.kind === 'code' && no.type.kind === 'code') return eitherCode(yes.type, no.type);
-  if (yes.type.kind === 'truth' && no.type.kind === 'truth') return truth;
-  if (yes.type.kind === 'number' && no.type.kind === 'number') {
-    if (fits(no, yes.type.unit) && !isZero(yes)) return yes.type;
-    if (fits(yes, no.type.unit)) return no.type;
-  }
-  refuse(no, `Both arms of IF must be alike: one is ${typeWords(yes.type)}, the other ${typeWords(no.type)}.`);
-  return faulty;
-}
-
-/** The type of what is one code or the other; of what is not a code it is faulty. */
-export function eitherCode(yes: ValueType, no: ValueType): ValueType {
-  if (yes.kind !== 'code' || no.kind !== 'code') return faulty;
-  const products = yes.products && no.products ? [...new Set([...yes.products, ...no.products])] : undefined;
-  const codes = yes.codes && no.codes ? [...new Set([...yes.codes, ...no.codes])] : undefined;
-  return { kind: 'code', ...(codes && { codes }), ...(products && { products }) };
+  return alikeArms([yes, no], refuse, 'Both arms of IF');
 }
 
 function sameAsFirst(args: readonly Checked[], refuse: Refuse): ValueType {

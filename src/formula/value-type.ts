@@ -18,9 +18,9 @@ export function unitOf(type: ValueType): Unit {
 export function isZero(tree: Checked): boolean {
   if (tree.kind === 'number') return tree.value === 0;
   if (tree.kind === 'unary') return isZero(tree.operand);
-  if (tree.kind !== 'call' || tree.name !== 'IF') return false;
-  const [, yes, no] = tree.args;
-  return yes !== undefined && no !== undefined && isZero(yes) && isZero(no);
+  if (tree.kind !== 'call') return false;
+  if (tree.name === 'IF') return tree.args.slice(1).every(isZero);
+  return tree.name === 'SWITCH' && tree.args.slice(1).every((argument) => argument.kind === 'code' || isZero(argument));
 }
 
 /** True when a formula reads nothing: it is made of literals only and takes the unit its line declares. */

@@ -1,5 +1,5 @@
+import { eitherCode } from '../formula/arms.ts';
 import type { Checked, ValueType } from '../formula/checked-tree.ts';
-import { eitherCode } from '../formula/function-signatures.ts';
 import { nearestName } from '../formula/nearest-name.ts';
 import { parseFormula } from '../formula/parser.ts';
 import type { Expression } from '../formula/tree.ts';

@@ -117,7 +117,7 @@ describe('functions of numbers', () => {
   });
 });
 
-describe('IF, AND, OR', () => {
+describe('IF, SWITCH, AND, OR', () => {
   const yes = op(num(1), '=', num(1));
   const no = op(num(1), '=', num(2));
   const failing = op(divisionByZero, '=', num(1));
@@ -126,6 +126,15 @@ describe('IF, AND, OR', () => {
     expect(answer(call('IF', yes, num(1), divisionByZero))).toBe(1);
     expect(answer(call('IF', no, num(1), divisionByZero))).toBe('division at answer');
     expect(answer(call('IF', failing, noRealAnswer, num(2)))).toBe('division at answer');
+  });
+
+  it('works out of SWITCH the arm behind the code alone, whatever the others fail with', () => {
+    const shape = { lines: { shape: 'circle' } };
+    const arms = [code('square'), divisionByZero, code('circle'), num(7), code('known'), noRealAnswer];
+    expect(answer(call('SWITCH', line('shape'), ...arms), shape)).toBe(7);
+    expect(answer(call('SWITCH', line('shape'), ...arms), { lines: { shape: 'square' } })).toBe('division at answer');
+    const failing = call('IF', op(divisionByZero, '=', num(1)), code('square'), code('circle'));
+    expect(answer(call('SWITCH', failing, ...arms), shape)).toBe('division at answer');
   });
 
   it('works out every argument of AND and OR; the first failure wins', () => {

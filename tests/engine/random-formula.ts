@@ -47,6 +47,9 @@ export function numberFormula(firstRow: boolean): fc.Arbitrary<Checked> {
       fc.tuple(tie('number'), arithmetic, tie('number')).map(([left, operator, right]) => op(left, operator, right)),
       tie('number').map(minus),
       fc.tuple(tie('truth'), tie('number'), tie('number')).map((args) => call('IF', ...args)),
+      fc
+        .tuple(chosenKey(tie('truth')), tie('number'), tie('number'))
+        .map(([choice, p, q]) => call('SWITCH', choice, code('p'), p, code('q'), q)),
       fc.tuple(numberFunction, tie('number')).map(([name, value]) => call(name, value)),
       fc.tuple(rounding, tie('number'), places(tie('number'))).map(([name, ...args]) => call(name, ...args)),
       dates(tie('number')),
@@ -62,6 +65,14 @@ export function numberFormula(firstRow: boolean): fc.Arbitrary<Checked> {
       key.map((literal) => op(here('rows', 'key'), '=', literal)),
     ),
   })).number;
+}
+
+/** One of the two codes for which a SWITCH has arms. */
+function chosenKey(truth: fc.Arbitrary<Checked>): fc.Arbitrary<Checked> {
+  return fc.oneof(
+    fc.constant(here('rows', 'key')),
+    truth.map((condition) => call('IF', condition, code('q'), code('p'))),
+  );
 }
 
 function places(number: fc.Arbitrary<Checked>): fc.Arbitrary<Checked> {

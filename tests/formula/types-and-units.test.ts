@@ -19,6 +19,8 @@ const parts: ScopeParts = {
     yes: '1',
     finish: { codes: ['matt', 'gloss'] },
     hardness: { codes: ['soft', 'hard'] },
+    shape: { codes: ['square', 'circle', 'known'] },
+    task: {},
     sealer: { products: ['clear'] },
     primer: { products: ['base'] },
   },
@@ -166,5 +168,64 @@ describe('codes and conditions', () => {
     ['sealer + 1', '“+” works on numbers, and this is a product.'],
   ])('%s is refused', (text, reason) => {
     expect(reasons(text, parts)).toEqual([reason]);
+  });
+});
+
+describe('SWITCH over a choice', () => {
+  it.each([
+    ['SWITCH(finish, "matt", area, "gloss", area * 2)', 'ft2'],
+    ['SWITCH(finish, "gloss", 0, "matt", area)', 'ft2'],
+    ['SWITCH(finish, "gloss", slab, "matt", air)', 'degF'],
+    ['SWITCH(finish, "matt", 0, "gloss", -0) + area', 'ft2'],
+    ['SWITCH(finish, "matt", hardness, "gloss", "none")', 'code soft|hard|none'],
+    ['SWITCH(finish, "matt", area > 0, "gloss", yes = 1)', 'truth'],
+    ['SWITCH(IF(yes = 1, "soft", hardness), "soft", 1, "hard", 2)', '1'],
+    ['SWITCH(INDEX(rooms.room, 1), "bay", 1, "stem", 2)', '1'],
+  ])('%s is %s', (text, wanted) => {
+    expect(gives(text)).toBe(wanted);
+  });
+
+  it.each([
+    ['SWITCH(finish, "matt", 1)', ['SWITCH has no arm for “gloss”.']],
+    ['SWITCH(shape, "circle", 1)', ['SWITCH has no arm for “square”, “known”.']],
+    ['SWITCH(finish, "mat", 1, "gloss", 2)', ['“mat” is never among matt, gloss. Did you mean “matt”?']],
+    [
+      'SWITCH(finish, "mat", 1)',
+      ['SWITCH has no arm for “gloss”.', '“mat” is never among matt, gloss. Did you mean “matt”?'],
+    ],
+    ['SWITCH(finish, "matt", 1, "gloss", 2, "satin", 3)', ['“satin” is never among matt, gloss.']],
+    ['SWITCH(finish, "matt", 1, "gloss", 2, "matt", 3)', ['“matt” has its arm already.']],
+    [
+      'SWITCH(finish, hardness, 1, "gloss", 2)',
+      ['SWITCH has no arm for “matt”.', 'A code in quotation marks is wanted here.'],
+    ],
+    [
+      'SWITCH(finish, "matt", area, "gloss", length)',
+      ['All arms of SWITCH must be alike: one is a number in ft2, the other a number in ft.'],
+    ],
+    [
+      'SWITCH(finish, "matt", 0, "gloss", slab)',
+      ['All arms of SWITCH must be alike: one is a number in degF, the other a plain number.'],
+    ],
+    [
+      'SWITCH(finish, "matt", 1, "gloss", hardness)',
+      ['All arms of SWITCH must be alike: one is a plain number, the other a code.'],
+    ],
+    ['SWITCH(area, "matt", 1)', ['SWITCH chooses by a code, and this is a number in ft2.']],
+    ['SWITCH(area > 0, "matt", 1)', ['SWITCH chooses by a code, and this is a condition.']],
+    [
+      'SWITCH(sealer, "clear_satin", 1)',
+      ['SWITCH chooses among options that are known, and any product of the price list may stand here.'],
+    ],
+    ['SWITCH(task, "grind", 1)', ['SWITCH chooses among options that are known, and any code may stand here.']],
+    ['SWITCH(nothing, "matt", 1)', ['There is nothing called “nothing”.']],
+  ])('%s is refused', (text, told) => {
+    expect(reasons(text, parts)).toEqual(told);
+  });
+
+  it('is refused at the place of what is wrong', () => {
+    const text = 'SWITCH(finish, "matt", 1, "glos", 2)';
+    const [fault] = checked(text, parts).faults;
+    expect(text.slice(fault?.at.start, fault?.at.end)).toBe('"glos"');
   });
 });

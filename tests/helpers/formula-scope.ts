@@ -6,7 +6,7 @@ import type { Expression } from '../../src/formula/tree.ts';
 import { parseUnit } from '../../src/units/unit.ts';
 
 /** A unit as text, the codes of a choice, or the kinds of a product. */
-export type Kind = string | { readonly codes: readonly string[] } | { readonly products: readonly string[] };
+export type Kind = string | { readonly codes?: readonly string[] } | { readonly products: readonly string[] };
 
 export interface ScopeParts {
   readonly lines?: Readonly<Record<string, Kind>>;
