@@ -4,12 +4,18 @@ import type { Ask, Layer, SetValue } from '../template/sheet-schema.ts';
 import { serialDay } from '../units/serial-day.ts';
 import { clearedBy } from './answer-clears.ts';
 import type { SeveralEdits, SingleEdit } from './edit.ts';
-import { cellOfColumn, cellOfLine, type OptionResults } from './option-results.ts';
+import { cellOfColumn, cellOfLine, evaluatorOf, type OptionResults } from './option-results.ts';
 import type { SheetPlace } from './quote-document.ts';
 
-/** The questions of a sheet, as its template asks them. */
+/** The questions of a sheet that are asked as its numbers stand; one whose condition cannot be told is asked. */
 export function asksOf(results: OptionResults, layer: Layer): readonly Ask[] {
-  return results.stack.sheets.find((sheet) => sheet.layer === layer)?.asks ?? [];
+  const asks = results.stack.sheets.find((sheet) => sheet.layer === layer)?.asks ?? [];
+  const conditions = results.stack.askedWhen.get(layer);
+  const evaluate = evaluatorOf(results);
+  return asks.filter(({ id }) => {
+    const when = conditions?.get(id);
+    return when === undefined || evaluate(when, { kind: 'line', name: id }) !== false;
+  });
 }
 
 /** How many answers a question has: for a toggle 0 is no and 1 is yes. */

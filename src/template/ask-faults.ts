@@ -9,8 +9,10 @@ import { unknownCells } from './table-shape.ts';
 
 /** What is wrong with the questions of a sheet: names it lacks, and values that may not stand there. */
 export function askFaults(sheet: ComposedSheet, declared: DeclaredNames): SheetFault[] {
+  const ids = sheet.asks.map(({ id }) => id);
   return sheet.asks.flatMap((ask, at) => {
     const path = `asks[${at}]`;
+    if (ids.indexOf(ask.id) < at) return [{ path, reason: `There is a question “${ask.id}” already.` }];
     const own = answerSets(ask).flatMap((set) => Object.entries(set));
     const faults = own.flatMap(([name, value]) => {
       const reason = setRefusal(name, value, sheet, declared);

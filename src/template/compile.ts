@@ -1,5 +1,6 @@
 import type { Checked, ValueType } from '../formula/checked-tree.ts';
 import type { Scope } from '../formula/scope.ts';
+import { truth } from '../formula/value-type.ts';
 import { askFaults } from './ask-faults.ts';
 import { ColumnCompiler, deepestCodes } from './compile-column.ts';
 import { FormulaReader } from './compile-formula.ts';
@@ -14,6 +15,7 @@ import { missingResultLines } from './result-lines.ts';
 import { readSay } from './say.ts';
 import { type SheetFault, tellOnce } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
+import type { Layer } from './sheet-schema.ts';
 import { StackNames } from './stack-names.ts';
 
 export interface CompiledResult {
@@ -77,7 +79,26 @@ class StackCompiler {
     tellNamesShown(this.sheets, lines, tables, tellOnce(this.faults));
     if (lines.size > sheetLimits.lines)
       this.faults.push({ path: '', reason: `A quote has at most ${sheetLimits.lines} lines.` });
-    return { sheets: this.sheets, lines, tables, products: this.products, scope: this.names.scope };
+    return {
+      sheets: this.sheets,
+      lines,
+      tables,
+      products: this.products,
+      askedWhen: this.askedWhen(),
+      scope: this.names.scope,
+    };
+  }
+
+  private askedWhen(): ReadonlyMap<Layer, ReadonlyMap<string, Checked>> {
+    const conditions = ({ layer, asks }: ComposedSheet): ReadonlyMap<string, Checked> =>
+      new Map(
+        asks.flatMap(({ id, when }, at) => {
+          if (when === undefined) return [];
+          const tree = this.reader.read(when, this.names.scope(layer), truth, `asks[${at}] (${id}).when`);
+          return tree === undefined ? [] : [[id, tree] as const];
+        }),
+      );
+    return new Map(this.sheets.map((sheet) => [sheet.layer, conditions(sheet)]));
   }
 
   private lineType(name: string): ValueType | undefined {

@@ -11,6 +11,8 @@ export interface CompiledStack {
   readonly lines: ReadonlyMap<string, CompiledLine>;
   readonly tables: ReadonlyMap<string, CompiledTable>;
   readonly products: ProductFields;
+  /** Of each sheet, the conditions of the questions that have one, by their ids. */
+  readonly askedWhen: ReadonlyMap<Layer, ReadonlyMap<string, Checked>>;
   /** What names mean from a layer, for the formulas that rows bring. */
   readonly scope: ScopeMaker;
 }

@@ -17,7 +17,7 @@ export const writtenText = z.string().check(
     error: (issue) => writtenRefusal(String(issue.input)) ?? '',
   }),
 );
-const formulaText = z.string().check(z.minLength(1), z.maxLength(sheetLimits.text));
+export const formulaText = z.string().check(z.minLength(1), z.maxLength(sheetLimits.text));
 const finite = z.number();
 
 export const entryValue = z.union([finite, z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/))]);

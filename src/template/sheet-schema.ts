@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import {
   type ColumnFile,
   entryValue,
+  formulaText,
   idText,
   type LineFile,
   nameText,
@@ -80,7 +81,8 @@ export const needSchema = z.strictObject({
 const kindSchema = z.strictObject({ kind: nameText, label: plainText, soldBy: z.enum(['gal', 'lb', 'each']) });
 
 const setValues = z.record(z.string().check(z.maxLength(200)), setValue);
-const askCommon = { id: idText, label: plainText };
+/** `when`: a condition over its sheet and what lies below; while it does not hold the question is not asked. */
+const askCommon = { id: idText, label: plainText, when: z.optional(formulaText) };
 const askSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('sizes'),

@@ -70,8 +70,8 @@ describe('the questions of the first minute', () => {
   });
 
   it('take out at a basement what only a garage has, say so, keep its cracks, and give it all back in one step', () => {
-    answer('door-lip', 2);
     answer('door-seal', 1);
+    answer('door-lip', 2);
     answer('cracks', 2);
     const before = open.session.quote;
     const size = ask('size');
@@ -89,6 +89,32 @@ describe('the questions of the first minute', () => {
     expect(clearedWords(size, basement, results(), 'us')).toBe('');
     open.session.undo();
     expect(open.session.quote).toEqual(before);
+  });
+
+  it('ask nothing of garage doors and stem walls in a basement, nor of flames on a patio', () => {
+    const asked = (): string[] => asksOf(results(), 'floor').map(({ id }) => id);
+    const ofGarages = ['door-lip', 'door-seal', 'door-strip', 'stem-walls'];
+    const size = (name: string): void =>
+      answer(
+        'size',
+        answersOf(ask('size')).findIndex((label) => label.startsWith(name)),
+      );
+    expect(asked()).toEqual(expect.arrayContaining([...ofGarages, 'heat', 'pilot-light', 'joints']));
+    size('Basement');
+    expect(asked().filter((id) => ofGarages.includes(id) || id === 'joints')).toEqual([]);
+    expect(asked()).toEqual(expect.arrayContaining(['heat', 'pilot-light', 'cracks']));
+    size('Patio');
+    expect(asked().filter((id) => [...ofGarages, 'heat', 'pilot-light'].includes(id))).toEqual([]);
+    size('Two-car');
+    expect(asked()).toEqual(expect.arrayContaining(ofGarages));
+  });
+
+  it('go on asking where what was answered still counts: a door that stays under a floor below grade', () => {
+    answer('door-lip', 2);
+    open.session.dispatch({ kind: 'enterLine', sheet: { kind: 'floor' }, line: 'grade', value: 'below_grade' });
+    expect(standingAnswer(ask('door-lip'), results())).toBe(2);
+    answer('door-lip', 0);
+    expect(asksOf(results(), 'floor').map(({ id }) => id)).not.toContain('door-lip');
   });
 
   it('take nothing out from one garage to another', () => {

@@ -40,4 +40,21 @@ describe('a question of the first minute', () => {
       'asks[0] (first): areas.lenght: The table “areas” has no column “lenght”. Did you mean “length”?',
     ]);
   });
+
+  it('is asked on a condition over its sheet and what lies below, which is read as any formula', () => {
+    const asked = (when: string) => faultsOf({ kind: 'fields', lines: ['cracks'], when });
+    expect(asked('AND(cracks > 0, wage > 0, COUNT(areas.length) > 0)')).toEqual([]);
+    expect(asked('craks > 0')).toEqual([
+      'asks[0] (first).when: Character 1, “craks”: There is nothing called “craks”. Did you mean “cracks”?',
+    ]);
+    expect(asked('cracks')).toEqual(['asks[0] (first).when: This gives a number in ft, and a condition is declared.']);
+  });
+
+  it('has an id of its own', () => {
+    const ask = { id: 'first', label: 'First', kind: 'fields', lines: ['cracks'] };
+    const measure = section('measure', [entry('cracks', 'ft', 0)], [areas]);
+    expect(laid([shop, sheet('floor', 'garage', [measure], { asks: [ask, ask] })]).faults).toEqual([
+      'asks[1]: There is a question “first” already.',
+    ]);
+  });
 });

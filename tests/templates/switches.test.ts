@@ -71,7 +71,7 @@ describe('the switches of the first minute', () => {
       const chosen = answersOf(sizes).findIndex((label) => label.startsWith(size));
       expect(clearedWords(sizes, chosen, resultsOf(open), 'us')).toContain('edge strip at the door');
       give(open, 'size', chosen);
-      expect(['door-seal', 'door-strip'].map((id) => standingAnswer(askOf(open, id), resultsOf(open)))).toEqual([0, 0]);
+      expect(['door_seal_off', 'door_strip_wanted'].map((name) => lineValue(resultsOf(open), name))).toEqual([0, 0]);
       expect(lineValue(resultsOf(open), 'strips_fitted')).toBe(0);
       open.session.undo();
       expect(lineValue(resultsOf(open), 'strips_fitted')).toBe(2);
