@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { priceCommand } from '../../src/cli/price-command.ts';
-import { shippedSystems } from '../helpers/priced-floor.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 /** What the command prints for every system, from the smallest floor to a warehouse. */
 const known = (area: number, edge: number): string[] => [

@@ -4,8 +4,8 @@ import { openWorkbook } from '../../src/engine/workbook.ts';
 import type { CellValue } from '../../src/formula/cells.ts';
 import { closuresOf } from '../../src/formula/closures.ts';
 import { planOption } from '../../src/template/plan.ts';
-import { shippedStack, shippedSystems } from '../helpers/priced-floor.ts';
 import { printedSeed } from '../helpers/random-seed.ts';
+import { shippedStack, shippedSystems } from '../helpers/shipped-stacks.ts';
 import { type Change, randomQuote } from './random-quote.ts';
 
 // Every cell of every shipped template, by both evaluators, on random quotes.

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type Given, type PricedFloor, priced, quicklyPriced, shippedSystems } from '../helpers/priced-floor.ts';
+import type { Given } from '../helpers/given-floor.ts';
+import { type PricedFloor, priced, quicklyPriced } from '../helpers/priced-floor.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 /*
  * Batches against the working time, through the base coat of the shipped full flake system. Rates of placing and

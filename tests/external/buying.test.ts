@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Given, priced } from '../helpers/priced-floor.ts';
+import type { Given } from '../helpers/given-floor.ts';
+import { priced } from '../helpers/priced-floor.ts';
 
 /* What is bought, charged and left over, worked by hand. How much of an opened part keeps is common practice, no source. */
 const flake = 'flake-full-broadcast';

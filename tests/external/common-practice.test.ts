@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { priced, shippedStack, shippedSystems } from '../helpers/priced-floor.ts';
+import { priced } from '../helpers/priced-floor.ts';
+import { shippedStack, shippedSystems } from '../helpers/shipped-stacks.ts';
 
 // All of this is common practice, no source: what people who do the work say it takes.
 const flake = 'flake-full-broadcast';

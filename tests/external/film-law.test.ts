@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { litresPerGallon, metresPerFoot, micrometresPerMil } from '../../src/units/conversion.ts';
-import { type Given, priced } from '../helpers/priced-floor.ts';
+import type { Given } from '../helpers/given-floor.ts';
+import { priced } from '../helpers/priced-floor.ts';
 
 /*
  * The clear coat of the shipped full flake system, with nothing lost and nothing held up, held to film laws from outside.

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Given, priced } from '../helpers/priced-floor.ts';
+import type { Given } from '../helpers/given-floor.ts';
+import { priced } from '../helpers/priced-floor.ts';
 
 /*
  * The shipped money formulas held to margin arithmetic worked out elsewhere (derived; the inputs are illustrative). The

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { priced, shippedStack } from '../helpers/priced-floor.ts';
+import { priced } from '../helpers/priced-floor.ts';
+import { shippedStack } from '../helpers/shipped-stacks.ts';
 
 /*
  * Two parts by volume and by weight, through the base coat of the shipped full flake system. The figures are derived:

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Given, type PricedFloor, priced } from '../helpers/priced-floor.ts';
+import type { Given } from '../helpers/given-floor.ts';
+import { type PricedFloor, priced } from '../helpers/priced-floor.ts';
 
 const bare = 'flake-full-broadcast';
 const barrier = 'flake-over-moisture-barrier';

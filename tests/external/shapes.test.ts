@@ -1,8 +1,9 @@
 import { polygonArea, polygonLength } from 'd3-polygon';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { quicklyPriced, shippedSystems } from '../helpers/priced-floor.ts';
+import { quicklyPriced } from '../helpers/priced-floor.ts';
 import { printedSeed } from '../helpers/random-seed.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 const [system = ''] = shippedSystems;
 

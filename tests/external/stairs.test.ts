@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { RowFile } from '../../src/template/line-schema.ts';
-import { type Given, type PricedFloor, priced, quicklyPriced, shippedSystems } from '../helpers/priced-floor.ts';
+import type { Given } from '../helpers/given-floor.ts';
+import { type PricedFloor, priced, quicklyPriced } from '../helpers/priced-floor.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 const flake = 'flake-full-broadcast';
 

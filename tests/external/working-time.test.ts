@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type Given, priced, shippedStack } from '../helpers/priced-floor.ts';
+import type { Given } from '../helpers/given-floor.ts';
+import { priced } from '../helpers/priced-floor.ts';
+import { shippedStack } from '../helpers/shipped-stacks.ts';
 
 const flake = 'flake-full-broadcast';
 const fahrenheit = (celsius: number): number => 32 + 1.8 * celsius;

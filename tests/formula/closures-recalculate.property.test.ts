@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CellPlan, CellValue } from '../../src/formula/cells.ts';
 import { closuresOf } from '../../src/formula/closures.ts';
-import { priced, shippedSystems } from '../helpers/priced-floor.ts';
+import { priced } from '../helpers/priced-floor.ts';
 import { printedSeed } from '../helpers/random-seed.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 const seed = printedSeed('closures recalculate');
 

@@ -19,8 +19,7 @@ const kept = new Map<string, KeptWorkbook>();
  * same cells and formulas as an earlier one is worked out in that one's workbook, with the values that differ written in,
  * as an edit does in the app. That this gives what a workbook built afresh gives is tested in tests/engine.
  */
-export function engineValues(plan: CellPlan): readonly CellValue[] {
-  const formulas = formulasOf(plan);
+export function engineValues(plan: CellPlan, formulas = formulasOf(plan)): readonly CellValue[] {
   const open = kept.get(formulas) ?? opened(plan);
   // Put last again, as the one used last.
   kept.delete(formulas);
@@ -41,7 +40,7 @@ function opened(plan: CellPlan): KeptWorkbook {
 }
 
 /** Every cell with its formula: what decides that two plans differ in nothing but values. */
-function formulasOf(plan: CellPlan): string {
+export function formulasOf(plan: CellPlan): string {
   const addresses = addressCells(plan);
   const cells = plan.cells.map(({ place, content }) => {
     const text = content.kind === 'formula' ? formulaText(content.tree, place, plan, addresses) : content.kind;

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { RowFile } from '../../src/template/line-schema.ts';
-import { type PricedFloor, quicklyPriced, shippedStack, shippedSystems } from '../helpers/priced-floor.ts';
+import { type PricedFloor, quicklyPriced } from '../helpers/priced-floor.ts';
 import { printedSeed } from '../helpers/random-seed.ts';
+import { shippedStack, shippedSystems } from '../helpers/shipped-stacks.ts';
 import { someEntries } from './quote-generator.ts';
 
 const seed = printedSeed('buying.property');

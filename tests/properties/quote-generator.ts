@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Given } from '../helpers/priced-floor.ts';
+import type { Given } from '../helpers/given-floor.ts';
 
 /** A number from least to most, to four places as people type them. */
 export function between(least: number, most: number): fc.Arbitrary<number> {

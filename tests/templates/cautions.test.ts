@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readIsoDate } from '../../src/units/serial-day.ts';
-import { type PricedFloor, priced, shippedSystems } from '../helpers/priced-floor.ts';
+import { type PricedFloor, priced } from '../helpers/priced-floor.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 const flake = 'flake-full-broadcast';
 

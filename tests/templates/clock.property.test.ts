@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type PricedFloor, quicklyPriced, shippedSystems } from '../helpers/priced-floor.ts';
+import { type PricedFloor, quicklyPriced } from '../helpers/priced-floor.ts';
 import { printedSeed } from '../helpers/random-seed.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 // Statements about the clock that hold for every floor, on random ones of every shipped system.
 const seed = printedSeed('clock.property');

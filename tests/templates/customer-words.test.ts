@@ -4,7 +4,7 @@ import { openChecks } from '../../src/quote/told-checks.ts';
 import { compareView } from '../../src/views/compare/compare-view.ts';
 import { promiseWords, saidInDays } from '../../src/views/parts/day-promise.ts';
 import { priced } from '../cli/priced.ts';
-import { shippedSystems } from '../helpers/priced-floor.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 const ofCars = /\b(tyre|cars?|driv(e|ing)|garage)\b/i;
 const basement = { crack_length: 30, hairline_length: 5, cars_park: 0, grade: 'below_grade' };

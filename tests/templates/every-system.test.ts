@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { failureWords } from '../../src/cli/failure-words.ts';
 import type { CellPlace, CellValue } from '../../src/formula/cells.ts';
 import { resultLines } from '../../src/template/result-lines.ts';
-import { type Given, type PricedFloor, priced, shippedStack, shippedSystems } from '../helpers/priced-floor.ts';
+import type { Given } from '../helpers/given-floor.ts';
+import { type PricedFloor, priced } from '../helpers/priced-floor.ts';
+import { shippedStack, shippedSystems } from '../helpers/shipped-stacks.ts';
 
 /** Floors from the smallest to a warehouse, with what a house call finds on them. */
 const floors: Readonly<Record<string, Given>> = {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { priced, shippedSystems } from '../helpers/priced-floor.ts';
+import { priced } from '../helpers/priced-floor.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 const system = 'flake-full-broadcast';
 const five = ['materials_cost', 'consumables_cost', 'labour_cost', 'equipment_cost', 'travel_cost'] as const;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { priced, shippedSystems } from '../helpers/priced-floor.ts';
+import { priced } from '../helpers/priced-floor.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 const flake = 'flake-full-broadcast';
 const texts = ['oil_ground', 'oil_abraded'];

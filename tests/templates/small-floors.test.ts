@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type PricedFloor, priced, quicklyPriced, shippedSystems } from '../helpers/priced-floor.ts';
+import { type PricedFloor, priced, quicklyPriced } from '../helpers/priced-floor.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 const flake = 'flake-full-broadcast';
 const floorOf = (length: number, width: number) => ({ 'areas.bay.length': length, 'areas.bay.width': width });

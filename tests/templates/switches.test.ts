@@ -4,7 +4,7 @@ import { answerEdit, answersOf, asksOf, standingAnswer } from '../../src/quote/a
 import { lineValue, type OptionResults } from '../../src/quote/option-results.ts';
 import type { Ask } from '../../src/template/sheet-schema.ts';
 import { flake, type OpenQuote, openQuote } from '../helpers/demo-quote.ts';
-import { shippedSystems } from '../helpers/priced-floor.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 
 const flakeSystem = 'flake-full-broadcast';
 

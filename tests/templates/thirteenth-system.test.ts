@@ -8,8 +8,8 @@ import { priceSystems } from '../../src/cli/price-systems.ts';
 import { lineValue } from '../../src/quote/option-results.ts';
 import { readJson } from '../../src/template/sheet-limits.ts';
 import { libraryOf } from '../../src/template/template-library.ts';
-import { shippedSystems } from '../helpers/priced-floor.ts';
 import { readText } from '../helpers/repository-files.ts';
+import { shippedSystems } from '../helpers/shipped-stacks.ts';
 import { templatePaths } from '../helpers/shipped-templates.ts';
 
 const id = 'one-thick-clear';
