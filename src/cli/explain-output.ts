@@ -2,6 +2,7 @@ import { explainFormula, valueText } from '../formula/explain.ts';
 import { unitOf } from '../formula/value-type.ts';
 import { cellName, cellNamed, rowPlace } from '../quote/cell-name.ts';
 import { definitionAt, explainedPlan, type OptionResults } from '../quote/option-results.ts';
+import { isConstant } from '../template/constant.ts';
 import type { Measures } from '../units/measures.ts';
 import { nearestWord } from '../units/nearest-word.ts';
 import { labelIn } from '../units/said-units.ts';
@@ -40,12 +41,13 @@ function cellLines(results: OptionResults, cell: number, measures: Measures): st
   const value = results.read(cell);
   const over = explainedPlan(results, measures);
   const formula = content.kind === 'formula' ? explainFormula(content.tree, place, over) : undefined;
+  const isGiven = definition === undefined || !isConstant(definition);
   const [reads, readBy] = graph.kind === 'graph' ? [graph.reads[cell], graph.readBy[cell]] : [[], []];
   return [
     ...headed(cellName(results.option, place), labelIn(definition?.label ?? '', unitOf(type), measures)),
     ...headed('value', valueText(value, type, measures)),
     ...(typeof value === 'object' ? headed('', failureWords(results, value)) : []),
-    ...(formula === undefined ? headed('formula', 'none: it is entered') : headed('formula', formula.names)),
+    ...headed('formula', formula?.names ?? `none: it is ${isGiven ? 'entered' : 'a constant'}`),
     ...(formula === undefined ? [] : headed('in numbers', formula.numbers)),
     ...(formula?.steps ?? []).flatMap(({ text, gives }, at) =>
       headed(at === 0 ? 'step by step' : '', `${text} = ${gives}`),

@@ -1,5 +1,6 @@
 import type { ValueType } from '../formula/checked-tree.ts';
 import { entryRefusal } from '../template/cell-contents.ts';
+import { isConstant } from '../template/constant.ts';
 import type { ProductRow } from '../template/entries.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
 import { asWritten, writtenRefusal } from '../template/written-text.ts';
@@ -60,7 +61,9 @@ export function readEntryNumber(value: number, definition: LineFile | ColumnFile
 }
 
 /** Why nothing is entered in a line or column of this kind; undefined when something is. */
-export function whyNotEntered({ kind, name }: LineFile | ColumnFile): string | undefined {
+export function whyNotEntered(definition: LineFile | ColumnFile): string | undefined {
+  const { kind, name } = definition;
+  if (isConstant(definition)) return `“${name}” is a constant: nothing is entered over it.`;
   switch (kind) {
     case 'formula':
       return `“${name}” is worked out, not entered.`;

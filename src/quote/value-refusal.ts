@@ -1,5 +1,6 @@
 import { isCode } from '../formula/code-text.ts';
 import { entryRefusal } from '../template/cell-contents.ts';
+import { isConstant } from '../template/constant.ts';
 import type { ProductRow } from '../template/entries.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
 import { writtenRefusal } from '../template/written-text.ts';
@@ -14,6 +15,7 @@ export function valueRefusal(
 ): string | undefined {
   // People know the line by its label; the code is for formulas.
   const name = definition.label;
+  if (isConstant(definition)) return `“${name}” is a constant: nothing is entered over it.`;
   if (typeof stored === 'object' && 'instead' in stored) {
     if (definition.kind !== 'formula') return `“${name}” is not worked out; enter it instead.`;
     return Number.isFinite(stored.instead) ? undefined : `“${name}” must be a number.`;

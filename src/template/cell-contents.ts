@@ -39,6 +39,7 @@ export class CellContents {
       case 'formula':
       case 'check':
         if (given?.kind === 'instead') return this.departure(definition, given.value, path);
+        if (tree?.kind === 'number') return number(tree.value);
         return tree && { kind: 'formula', tree };
       default:
         if (given?.kind === 'written') return this.noWords(definition.name, path);

@@ -24,6 +24,12 @@ describe('mistakes of all sorts come in one go', () => {
     ]);
   });
 
+  it('a constant that is set', () => {
+    expect(faultsOf(...flake, '--set', 'grams_per_pound=450')).toEqual([
+      '--set grams_per_pound=450: “grams_per_pound” is a constant: nothing is entered over it.',
+    ]);
+  });
+
   it('a value, where no system is named', () => {
     const faults = faultsOf('--set', 'target_margin=2');
     expect(faults).toHaveLength(2);

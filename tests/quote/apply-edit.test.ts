@@ -113,6 +113,14 @@ describe('a refusal says why', () => {
     );
   });
 
+  it('for a constant, which nobody types over: inches in a foot, and what a gallon covers at 1 mil', () => {
+    const inches = { kind: 'enterLine', sheet: { kind: 'shop' }, line: 'inches_per_foot' } as const;
+    const words = '“Inches in a foot” is a constant: nothing is entered over it.';
+    expect(refusal({ ...inches, value: 10 })).toBe(words);
+    expect(refusal({ ...inches, value: { instead: 10 } })).toBe(words);
+    expect(refusal({ ...inches, line: 'film_constant', value: { instead: 1600 } })).toMatch(/is a constant/);
+  });
+
   it('for a share of waste of 2, which is past its limits', () => {
     expect(refusal({ kind: 'enterLine', sheet: { kind: 'shop' }, line: 'resin_waste', value: 2 })).toMatch(/between/);
   });

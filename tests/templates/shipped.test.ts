@@ -5,6 +5,7 @@ import { typeWords } from '../../src/formula/value-type.ts';
 import { compileStack } from '../../src/template/compile.ts';
 import type { CompiledStack } from '../../src/template/compiled-stack.ts';
 import { composeSheet } from '../../src/template/compose.ts';
+import { isConstant } from '../../src/template/constant.ts';
 import { noEntries } from '../../src/template/entries.ts';
 import type { ColumnFile, LineFile, RowFile } from '../../src/template/line-schema.ts';
 import { typeOfNeed } from '../../src/template/needs.ts';
@@ -121,6 +122,17 @@ describe('bare numbers', () => {
       expect(bare).toEqual([]);
     },
   );
+
+  it('are no entries: a line that may hold one number only is a constant, and says where it comes from', () => {
+    const lines = sheets.flatMap(({ sections }) =>
+      sections.flatMap((section) => (section.kind === 'own' ? section.lines.map(({ line }) => line) : [])),
+    );
+    const fixed = lines.filter((line) => line.kind === 'entry' && line.limits?.[0] === line.limits?.[1] && line.limits);
+    expect(fixed.map(({ name }) => name)).toEqual([]);
+    const constants = lines.filter(isConstant);
+    expect(constants.map(({ name }) => name)).toEqual(expect.arrayContaining(['film_constant', 'grams_per_pound']));
+    expect(constants.filter(({ source }) => source === undefined)).toEqual([]);
+  });
 
   it('are looked for in many formulas', () => {
     expect(sheets.flatMap(formulasOf).length).toBeGreaterThan(200);

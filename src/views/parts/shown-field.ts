@@ -2,6 +2,7 @@ import type { CellValue } from '../../formula/cells.ts';
 import type { ValueType } from '../../formula/checked-tree.ts';
 import type { StoredValue } from '../../quote/quote-document.ts';
 import { givenValue } from '../../quote/stack-entries.ts';
+import { isConstant } from '../../template/constant.ts';
 import type { ColumnFile, LineFile } from '../../template/line-schema.ts';
 import { wordsOfCode } from '../../template/table-rows.ts';
 import { formatNumber, formatQuantity, isMoney, unitSuffix } from '../../units/format.ts';
@@ -30,7 +31,7 @@ export interface ShownField {
   readonly chosen: string;
   readonly options: readonly FieldOption[];
   /** `changed`: not our standard. `unchecked`: our standard, which nobody has looked at. `departed`: typed over a formula. */
-  readonly standing: 'unchecked' | 'changed' | 'departed' | 'worked out';
+  readonly standing: 'unchecked' | 'changed' | 'departed' | 'worked out' | 'constant';
   /** Our standard value, where what stands is another. */
   readonly standard: string;
   /**
@@ -132,13 +133,14 @@ function shownText(
 }
 
 function standingOf({ definition, stored, standard, ownFormula }: FieldParts): ShownField['standing'] {
+  if (stored === undefined && isConstant(definition)) return 'constant';
   if (definition.kind === 'formula' || ownFormula) return stored === undefined ? 'worked out' : 'departed';
   if (stored === undefined) return 'unchecked';
   return givenValue(stored).value === standard ? 'unchecked' : 'changed';
 }
 
 function typeOverOf({ definition, ownFormula }: FieldParts): ShownField['typeOver'] {
-  if (definition.kind === 'formula') return definition.code === true ? 'never' : 'departure';
+  if (definition.kind === 'formula') return definition.code === true || isConstant(definition) ? 'never' : 'departure';
   if (definition.kind !== 'entry' || !ownFormula) return 'never';
   return definition.yesNo === true ? 'answer' : 'entry';
 }

@@ -14,6 +14,8 @@ export function standingWords(field: ShownField): string {
       return 'our standard, not checked yet';
     case 'worked out':
       return 'worked out';
+    case 'constant':
+      return 'a constant';
     default:
       return field.standing satisfies never;
   }

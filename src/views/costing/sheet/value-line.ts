@@ -143,7 +143,7 @@ export class ValueLine extends LitElement {
   }
 
   private origin(field: ShownField): TemplateResult {
-    const standing = field.standing === 'unchecked' ? uncheckedWords(field) : '';
+    const standing = originWords(field);
     const words = [field.source, field.range, standing].filter((text) => text !== '').join(' · ');
     // What the formula gives stands crossed out beside a result, and needs no saying again.
     const wordsOfStanding = field.kind === 'result' ? 'typed over the formula' : standingWords(field);
@@ -210,8 +210,10 @@ export class ValueLine extends LitElement {
   }
 }
 
-/** The field says itself that nothing is written in it. */
-function uncheckedWords({ kind, shown }: ShownField): string {
+/** What is said of a value beside where it comes from; a field says itself that nothing is written in it. */
+function originWords({ kind, shown, standing }: ShownField): string {
+  if (standing === 'constant') return 'a constant';
+  if (standing !== 'unchecked') return '';
   return kind === 'words' && shown === '' ? '' : 'not checked yet';
 }
 

@@ -81,6 +81,12 @@ describe('a sheet as a screen shows it', () => {
     expect(after).toMatchObject({ standing: 'departed', shown: '$5,000.00', worked: before.shown });
   });
 
+  it('says that a constant is one, and offers no way to type over it', async () => {
+    const shop = viewOf(await openQuote(), { kind: 'shop' });
+    for (const name of ['inches_per_foot', 'film_constant'])
+      expect(lineIn(shop, name)).toMatchObject({ kind: 'result', standing: 'constant', typeOver: 'never' });
+  });
+
   it('says our standard of a yes-or-no entry as yes or no, not as 1 or 0', async () => {
     const quote = await openQuote();
     const floor: SheetPlace = { kind: 'floor' };
