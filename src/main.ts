@@ -1,3 +1,4 @@
+import { workerAuditor } from './engine/worker-auditor.ts';
 import { readProducts } from './pricelist/read-products.ts';
 import { pinSheets } from './quote/sheet-store.ts';
 import { QuoteDesk } from './session/quote-desk.ts';
@@ -38,7 +39,8 @@ async function start(): Promise<void> {
   const { kinds, fields } = productFieldsOf(composeSheet(priceListFile, new Map()).sheet, () => undefined);
   const { products: priceList } = readProducts(csv, [...fields.values()], kinds.keys());
   const kept = opened.kind === 'open' ? { store: opened.store } : { unkept: opened.reason };
-  const desk = new QuoteDesk({ sheets, rawSheets, priceList, turn: new AfterPaint().turn, ...kept });
+  const audit = { call: workerAuditor, rest: idle.later };
+  const desk = new QuoteDesk({ sheets, rawSheets, priceList, audit, turn: new AfterPaint().turn, ...kept });
   await showDemoOnce(desk);
   const shell = new AppShell();
   shell.addEventListener('quote-shown', idle.begin, { once: true });

@@ -36,7 +36,7 @@ export const noHistory: History = { done: [], undone: [] };
 
 /**
  * The history a log leaves. An entry that undoes takes back the last step that stands, one that redoes brings back the
- * last that was taken; anything new ends the way forward. Throws for a log that `readLog` would refuse.
+ * last that was taken; anything new ends the way forward; a note is no step. Throws for a log that `readLog` would refuse.
  * Example: moves done, done, undone → one step in `done`, one in `undone`.
  */
 export function historyOf(entries: readonly LogEntry[]): History {
@@ -53,7 +53,14 @@ export function movedHistory(history: History, entry: LogEntry): History {
   return { done, undone };
 }
 
-function move(done: Step[], undone: Step[], { edit, inverse, moves, seq }: LogEntry): void {
+/** Whether an entry leaves the quote and the way back as they are. */
+export function isNote({ edit }: LogEntry): boolean {
+  return edit.kind === 'several' && edit.edits.length === 0;
+}
+
+function move(done: Step[], undone: Step[], entry: LogEntry): void {
+  if (isNote(entry)) return;
+  const { edit, inverse, moves, seq } = entry;
   switch (moves) {
     case 'done':
       done.push({ edit, inverse });

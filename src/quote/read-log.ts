@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { isoTime } from './document-schema.ts';
 import type { Edit } from './edit.ts';
 import { editSchema } from './edit-schema.ts';
-import type { LogEntry } from './quote-log.ts';
+import { isNote, type LogEntry } from './quote-log.ts';
 import { type ReadValue, readBySchema } from './read-by-schema.ts';
 
 export type ReadLog =
@@ -36,11 +36,15 @@ export function readLog(values: readonly unknown[]): ReadLog {
     if (read.kind === 'fault') return { kind: 'fault', reason: `${at} cannot be read. ${read.reason}` };
     const { seq, moves } = read.value;
     if (seq !== entries.length + 1) return { kind: 'fault', reason: `${at} is missing.` };
-    if (moves === 'done') [done, undone] = [done + 1, 0];
-    else if (moves === 'undone') [done, undone] = [done - 1, undone + 1];
-    else [done, undone] = [done + 1, undone - 1];
+    // A note moves over no step, and ends no way forward.
+    if (!isNote(read.value)) [done, undone] = steps(moves, done, undone);
     if (done < 0 || undone < 0) return { kind: 'fault', reason: `${at} takes back a step that is not there.` };
     entries.push(read.value);
   }
   return { kind: 'log', entries };
+}
+
+function steps(moves: LogEntry['moves'], done: number, undone: number): [number, number] {
+  if (moves === 'done') return [done + 1, 0];
+  return moves === 'undone' ? [done - 1, undone + 1] : [done + 1, undone - 1];
 }

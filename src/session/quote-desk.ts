@@ -1,4 +1,5 @@
 import { closureWorkbook } from '../engine/closure-workbook.ts';
+import { type AuditParts, QuoteAudit } from '../engine/quote-audit.ts';
 import { QuoteWorkbooks } from '../engine/quote-workbooks.ts';
 import { canonicalJson } from '../quote/canonical-json.ts';
 import { makeQuote, type NewQuote } from '../quote/new-quote.ts';
@@ -22,6 +23,8 @@ export interface DeskParts {
   /** Undefined where the browser keeps nothing; `unkept` says why. */
   readonly store?: QuoteStore;
   readonly unkept?: string;
+  /** Who looks again at the numbers of an open quote; nobody where it is left out. */
+  readonly audit?: AuditParts;
   /** Resolves when a change may be stored; at once where it is left out. */
   readonly turn?: () => Promise<void>;
 }
@@ -31,6 +34,8 @@ export interface OpenQuote {
   readonly session: QuoteSession;
   readonly shared?: SharedQuote;
   readonly notice?: string;
+  /** Ends what goes on for it: it is no longer looked at. */
+  readonly close: () => void;
 }
 
 /** A quote as it is kept, worked out, to be read only. */
@@ -46,10 +51,22 @@ export interface DeskFault {
   readonly reason: string;
 }
 
-interface LoadedHere {
+/** A quote worked out, and who looks again at it once it is open. */
+interface WorkedQuote {
+  readonly kind: 'worked';
+  readonly workbooks: QuoteWorkbooks;
+  readonly audit: QuoteAudit | undefined;
+}
+
+interface LoadedHere extends Omit<WorkedQuote, 'kind'> {
   readonly kind: 'here';
   readonly loaded: LoadedQuote;
-  readonly workbooks: QuoteWorkbooks;
+}
+
+/** An open quote that nothing else keeps. */
+interface HeldQuote {
+  readonly session: QuoteSession;
+  readonly audit: QuoteAudit | undefined;
 }
 
 const noSuchQuote: DeskFault = { kind: 'fault', reason: 'There is no such quote.' };
@@ -59,13 +76,12 @@ export class QuoteDesk {
   readonly priceList: ReadonlyMap<string, ProductRow>;
   readonly unkept: string | undefined;
   private readonly parts: DeskParts;
-  /** Open quotes that nothing else keeps. */
-  private readonly inMemory = new Map<string, OpenQuote>();
+  private readonly inMemory = new Map<string, HeldQuote>();
   /** Sheets of the templates and of every quote opened so far; none ever changes under its hash. */
   private readonly known: Map<SheetHash, SheetFile>;
   private readonly stacks: QuoteStacks;
   /** The quote made last, which is usually opened at once. */
-  private made: { readonly quote: QuoteDocument; readonly workbooks: QuoteWorkbooks } | undefined;
+  private made: (WorkedQuote & { readonly quote: QuoteDocument }) | undefined;
 
   constructor(parts: DeskParts) {
     this.parts = parts;
@@ -102,31 +118,34 @@ export class QuoteDesk {
     if (made.kind === 'refused') return fault(made.faults);
     const { store } = this.parts;
     const { quote } = made;
-    const workbooks = this.workbooksOf(quote);
-    if ('kind' in workbooks) return workbooks;
+    const worked = this.workedOut(quote);
+    if (worked.kind === 'fault') return worked;
+    const { workbooks, audit } = worked;
     if (store === undefined) {
       const unkept = this.unkept === undefined ? {} : { unkept: this.unkept };
-      this.inMemory.set(wanted.id, { kind: 'open', session: new QuoteSession(quote, workbooks, unkept) });
+      this.inMemory.set(wanted.id, { session: new QuoteSession(quote, workbooks, unkept), audit });
       return quote;
     }
     const options = optionSummaries(quote, (option) => workbooks.results(option));
     const stored = await store.create({ quote, options, demo, at, sheets: this.parts.rawSheets });
     if (stored.kind === 'fault') return stored;
-    this.made = { quote, workbooks };
+    this.made = { ...worked, quote };
     return quote;
   }
 
   async open(id: string): Promise<OpenQuote | DeskFault> {
     const { store, rawSheets, turn } = this.parts;
-    if (store === undefined) return this.inMemory.get(id) ?? noSuchQuote;
+    const held = this.inMemory.get(id);
+    if (held !== undefined) return opened(held);
+    if (store === undefined) return noSuchQuote;
     const found = await this.load(id, store);
     if (found.kind === 'fault') return found;
-    const { loaded, workbooks } = found;
+    const { loaded, workbooks, audit } = found;
     const start = { past: loaded, keeper: storeKeeper(store, id, rawSheets), ...(turn !== undefined && { turn }) };
     const session = new QuoteSession(loaded.quote, workbooks, start);
     const shared = new SharedQuote(session, store);
     await shared.join();
-    return { kind: 'open', session, shared, ...(loaded.notice !== undefined && { notice: loaded.notice }) };
+    return opened({ session, audit }, shared, loaded.notice);
   }
 
   /** A kept quote beside the one that is open; whoever writes it is not kept from it. */
@@ -177,20 +196,34 @@ export class QuoteDesk {
     const { sheets } = this.parts;
     const pinned = withStoredSheets({ ...sheets, sheets: this.known }, loaded.sheets).store;
     for (const [hash, sheet] of pinned.sheets) this.known.set(hash, sheet);
-    const workbooks = this.workbooksOf(loaded.quote);
-    return 'kind' in workbooks ? workbooks : { kind: 'here', loaded, workbooks };
+    const worked = this.workedOut(loaded.quote);
+    return worked.kind === 'fault' ? worked : { ...worked, kind: 'here', loaded };
   }
 
   /** A quote worked out; what was just made is so already. */
-  private workbooksOf(quote: QuoteDocument): QuoteWorkbooks | DeskFault {
+  private workedOut(quote: QuoteDocument): WorkedQuote | DeskFault {
     const { made } = this;
     this.made = undefined;
-    if (made !== undefined && canonicalJson(made.quote) === canonicalJson(quote)) return made.workbooks;
+    if (made !== undefined && canonicalJson(made.quote) === canonicalJson(quote)) return made;
     made?.workbooks.close();
-    const workbooks = new QuoteWorkbooks((whole, option) => this.stacks.of(whole, option).stack, closureWorkbook);
+    const audit = this.parts.audit && new QuoteAudit(this.parts.audit);
+    const workbooks = new QuoteWorkbooks(
+      (whole, option) => this.stacks.of(whole, option).stack,
+      audit?.openWorkbook ?? closureWorkbook,
+    );
     const laid = workbooks.load(quote);
-    return laid.kind === 'refused' ? fault(laid.faults) : workbooks;
+    return laid.kind === 'refused' ? fault(laid.faults) : { kind: 'worked', workbooks, audit };
   }
+}
+
+/** From now on the quote is looked at again after every change, until it is closed. */
+function opened({ session, audit }: HeldQuote, shared?: SharedQuote, notice?: string): OpenQuote {
+  audit?.start((finding) => session.take(finding));
+  const close = (): void => {
+    shared?.leave();
+    audit?.stop();
+  };
+  return { kind: 'open', session, close, ...(shared && { shared }), ...(notice !== undefined && { notice }) };
 }
 
 function fault(faults: readonly { readonly reason: string }[]): DeskFault {

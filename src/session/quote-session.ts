@@ -1,12 +1,15 @@
+import type { AuditFinding } from '../engine/quote-audit.ts';
 import type { OptionChange, QuoteWorkbooks } from '../engine/quote-workbooks.ts';
 import { applyEdit, type StackOfOption } from '../quote/apply-edit.ts';
 import type { Edit } from '../quote/edit.ts';
+import { faultEntry, faultNotes, longestFault } from '../quote/log-notes.ts';
 import { mergedInverse } from '../quote/merged-inverse.ts';
 import type { OptionResults } from '../quote/option-results.ts';
 import type { QuoteDocument } from '../quote/quote-document.ts';
 import { optionSummaries } from '../quote/quote-head.ts';
 import { type History, historyOf, type LogEntry, type Move, movedHistory } from '../quote/quote-log.ts';
 import { readEdit } from '../quote/read-log.ts';
+import { faultSentences } from './fault-words.ts';
 import { type QuoteKeeper, SaveQueue, type SaveState } from './save-queue.ts';
 
 export type DispatchResult = { readonly kind: 'done' } | { readonly kind: 'refused'; readonly reason: string };
@@ -44,6 +47,7 @@ export class QuoteSession {
   private past: QuotePast = { entries: [], seq: 0 };
   private history: History;
   private still: string | undefined;
+  private found: readonly string[] = [];
 
   /** `workbooks` hold `quote` already. */
   constructor(quote: QuoteDocument, workbooks: QuoteWorkbooks, start: SessionStart = {}) {
@@ -78,6 +82,11 @@ export class QuoteSession {
   /** Why the quote cannot be changed here; undefined when it can. */
   get readOnly(): string | undefined {
     return this.still;
+  }
+
+  /** Where the auditor worked out something else than this page shows, in sentences; none while both agree. */
+  get faults(): readonly string[] {
+    return this.found;
   }
 
   results(option: string): OptionResults | undefined {
@@ -134,6 +143,20 @@ export class QuoteSession {
     this.history = historyOf(past.entries);
     this.tell(loaded.changes);
     return { kind: 'done' };
+  }
+
+  /**
+   * Takes what the auditor found. The numbers of the page stay; a fault is told, and kept in the log, once for the words it is
+   * told in, by whoever may write there.
+   */
+  take(finding: AuditFinding): void {
+    const before = this.found.join(' ');
+    this.found = faultSentences(finding, this.current);
+    const words = this.found.join(' ').slice(0, longestFault);
+    const isKept = faultNotes(this.log).some((note) => note.words === words);
+    if (words !== '' && !isKept && this.still === undefined)
+      this.record(faultEntry(words, this.past.seq + 1, this.now()));
+    if (this.found.join(' ') !== before) this.tell([]);
   }
 
   /** Calls back after every change; gives the function that ends it. */

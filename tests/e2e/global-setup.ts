@@ -7,6 +7,8 @@ import { findChromium } from '../helpers/find-chromium.ts';
 declare module 'vitest' {
   interface ProvidedContext {
     readonly appUrl: string;
+    /** The folder the app was built into. */
+    readonly appFolder: string;
     readonly chromiumPath: string;
   }
 }
@@ -17,6 +19,7 @@ const configFile = `${repository}/src/vite.config.ts`;
 /** Builds the app into a folder of this run, serves it on a free loopback port, tells the tests where. */
 export default async function setUp(project: TestProject): Promise<() => Promise<void>> {
   const outDir = `${repository}/.cache/built-app-${process.pid}`;
+  project.provide('appFolder', outDir);
   project.provide('chromiumPath', await findChromium());
   await build({ configFile, logLevel: 'warn', build: { outDir } });
   const server = await preview({

@@ -1,4 +1,5 @@
 import { closureWorkbook } from '../../src/engine/closure-workbook.ts';
+import type { OpenWorkbook } from '../../src/engine/option-workbook.ts';
 import { QuoteWorkbooks, type StackFinder } from '../../src/engine/quote-workbooks.ts';
 import { openWorkbook } from '../../src/engine/workbook.ts';
 import { makeQuote } from '../../src/quote/new-quote.ts';
@@ -32,7 +33,7 @@ type Evaluator = keyof typeof evaluators;
  */
 export async function openQuote(
   systems: readonly string[] = ['flake-full-broadcast', 'solid-colour'],
-  evaluator: Evaluator = 'closures',
+  evaluator: Evaluator | OpenWorkbook = 'closures',
 ): Promise<OpenQuote> {
   sheets ??= readSheets();
   const { store, priceList, stacks } = await sheets;
@@ -44,7 +45,7 @@ export async function openQuote(
   );
   if (made.kind === 'refused') throw new Error(made.faults.map((fault) => fault.reason).join('\n'));
   const stackOf: StackFinder = (quote, option) => stacks.of(quote, option).stack;
-  const workbooks = new QuoteWorkbooks(stackOf, evaluators[evaluator]);
+  const workbooks = new QuoteWorkbooks(stackOf, typeof evaluator === 'string' ? evaluators[evaluator] : evaluator);
   const loaded = workbooks.load(made.quote);
   if (loaded.kind === 'refused') throw new Error(loaded.faults.map((fault) => fault.reason).join('\n'));
   return { quote: made.quote, workbooks, session: new QuoteSession(made.quote, workbooks), priceList };

@@ -12,6 +12,7 @@ import '../parts/hold-button.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import { systemsPlace } from '../price/price-face.ts';
 import { appShellStyles } from './app-shell.styles.ts';
+import './audit-notice.ts';
 import { EditRefusals } from './edit-refusals.ts';
 import { focusFace } from './focus-face.ts';
 import { keepMeasures, readMeasures } from './measures-choice.ts';
@@ -94,6 +95,7 @@ export class AppShell extends LitElement {
         }
       </header>
       ${session === undefined || this.route.kind === 'start' ? nothing : this.faceLinks(this.route)}
+      <audit-notice .session=${session} .faults=${session?.faults ?? []} ?owner=${this.owner}></audit-notice>
       ${this.trouble(session)} ${this.readOnly(session)} ${this.body(session)}
       <div class="choices">
         <theme-picker></theme-picker>
@@ -248,7 +250,7 @@ export class AppShell extends LitElement {
 
   private close(): void {
     this.unsubscribe?.();
-    this.open?.shared?.leave();
+    this.open?.close();
     this.statusRegion?.forget();
     this.open = undefined;
     this.owner = false;
