@@ -6,9 +6,10 @@ import { isForSale } from './for-sale.ts';
 import { help } from './help.ts';
 import { jsonOutput } from './json-output.ts';
 import { entryList, systemList } from './list-output.ts';
-import { findSystems, loadTemplates, readTextFile, type ShippedTemplates, systemsToJudgeBy } from './load-templates.ts';
+import { findSystems, readTextFile, type ShippedTemplates, systemsToJudgeBy } from './load-templates.ts';
 import { messages } from './messages.ts';
 import { type PricedSystem, type PriceOutcome, priceSystems } from './price-systems.ts';
+import { freshMeans, type PricingMeans } from './pricing-means.ts';
 import { tableOutput } from './table-output.ts';
 
 export type CommandResult =
@@ -18,16 +19,16 @@ export type CommandResult =
   | { readonly kind: 'faults'; readonly faults: readonly string[] };
 
 /** Carries out one command line, on the day `today` (an ISO date). */
-export function priceCommand(words: readonly string[], today: string): CommandResult {
+export function priceCommand(words: readonly string[], today: string, means = freshMeans): CommandResult {
   const { arguments: asked, faults: wrongWords } = readArguments(words);
   const wanted = { ...asked, given: datedEntries(asked.given, today) };
   const { show } = wanted;
   if (show.kind === 'help') return told(help);
-  const templates = loadTemplates();
+  const templates = means.templates();
   const faults = [...wrongWords, ...templates.faults];
   const onlySystems = show.kind === 'list' && wanted.systems.length === 0;
   if (onlySystems && faults.length === 0) return told(systemList(templates.library.systems.values()));
-  const priced = priceWanted(wanted, templates, onlySystems, faults);
+  const priced = priceWanted(wanted, templates, onlySystems, means, faults);
   if (show.kind === 'explain') {
     const explained = isDoubtful(show.name, wanted, priced)
       ? undefined
@@ -43,6 +44,7 @@ function priceWanted(
   wanted: Arguments,
   { library, products: shipped }: ShippedTemplates,
   onlySystems: boolean,
+  means: PricingMeans,
   faults: string[],
 ): PriceOutcome {
   const found = findSystems(wanted.systems, library, faults);
@@ -52,7 +54,7 @@ function priceWanted(
   const text = priceList === undefined ? shipped.text : readTextFile(priceList, faults);
   const products = priceList === undefined || text === undefined ? shipped : { name: priceList, text };
   const missing = { systems: !complete, products: text === undefined };
-  const priced = priceSystems({ library, systems, products, given: wanted.given, missing });
+  const priced = priceSystems({ library, systems, products, given: wanted.given, missing }, means);
   if (priced.kind === 'faults') faults.push(...priced.faults);
   return priced;
 }

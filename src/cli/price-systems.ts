@@ -1,5 +1,3 @@
-import { openWorkbook } from '../engine/workbook.ts';
-import type { CellPlan, CellValue } from '../formula/cells.ts';
 import { readProducts } from '../pricelist/read-products.ts';
 import type { OptionResults } from '../quote/option-results.ts';
 import { priceOption } from '../quote/price-option.ts';
@@ -7,11 +5,11 @@ import type { CompiledStack } from '../template/compiled-stack.ts';
 import type { ProductRow, StackEntries } from '../template/entries.ts';
 import type { SheetFault } from '../template/sheet-fault.ts';
 import type { SheetFile } from '../template/sheet-schema.ts';
-import { stackOf } from '../template/stack-of.ts';
 import type { TemplateLibrary } from '../template/template-library.ts';
 import { type Given, type GivenStack, giveEntries } from './given-entries.ts';
 import type { NamedSystem, NamedText } from './load-templates.ts';
 import { messages } from './messages.ts';
+import { freshMeans, type PricingMeans } from './pricing-means.ts';
 
 export interface PriceRequest {
   readonly library: TemplateLibrary;
@@ -38,10 +36,10 @@ export type PriceOutcome =
 const standard = { priceList: 'demo', shop: 'standard', floor: 'garage' } as const;
 
 /** Prices systems on one floor. What is wrong in sheets, price list and entries is told all at once. */
-export function priceSystems(request: PriceRequest): PriceOutcome {
+export function priceSystems(request: PriceRequest, means = freshMeans): PriceOutcome {
   const { systems: missingSystems, products: missingProducts } = request.missing ?? { systems: false, products: false };
   const faults: string[] = [];
-  const stacks = request.systems.flatMap((system) => stackFor(system, request.library, faults) ?? []);
+  const stacks = request.systems.flatMap((system) => stackFor(system, request.library, means, faults) ?? []);
   const everySheet = !missingSystems && faults.length === 0;
   const productFaults: string[] = [];
   const products = readPriceList(request.products, stacks[0], productFaults);
@@ -51,7 +49,7 @@ export function priceSystems(request: PriceRequest): PriceOutcome {
   faults.push(...given.faults);
   const systems =
     everySheet && productsKnown
-      ? given.stacks.flatMap((one, at) => priced(one, request.systems[at], products, faults))
+      ? given.stacks.flatMap((one, at) => priced(one, request.systems[at], products, means, faults))
       : [];
   return faults.length > 0 || systems.length < stacks.length
     ? { kind: 'faults', faults: unique(faults), systems }
@@ -62,16 +60,22 @@ function priced(
   { stack, entries }: GivenStack,
   system: NamedSystem | undefined,
   products: ReadonlyMap<string, ProductRow>,
+  { evaluate }: PricingMeans,
   faults: string[],
 ): PricedSystem[] {
-  const option = priceOption(stack, entries, products, workedOut);
+  const option = priceOption(stack, entries, products, evaluate);
   if (option.kind === 'refused') faults.push(...option.faults.map(faultText));
   return option.kind === 'refused' || system === undefined
     ? []
     : [{ sheet: system.sheet, results: option.results, entries }];
 }
 
-function stackFor({ name, sheet }: NamedSystem, library: TemplateLibrary, faults: string[]): CompiledStack | undefined {
+function stackFor(
+  { name, sheet }: NamedSystem,
+  library: TemplateLibrary,
+  { compile }: PricingMeans,
+  faults: string[],
+): CompiledStack | undefined {
   const priceList = library.priceLists.get(standard.priceList);
   const shop = library.shops.get(standard.shop);
   const floor = library.floors.get(standard.floor);
@@ -79,7 +83,7 @@ function stackFor({ name, sheet }: NamedSystem, library: TemplateLibrary, faults
   if (shop === undefined) faults.push(messages.sheetMissing('shop', standard.shop));
   if (floor === undefined) faults.push(messages.sheetMissing('floor', standard.floor));
   if (priceList === undefined || shop === undefined || floor === undefined) return undefined;
-  const compiled = stackOf({ priceList, shop, floor, system: sheet }, library.parts);
+  const compiled = compile({ priceList, shop, floor, system: sheet }, library.parts);
   faults.push(...compiled.faults.map((fault) => `${name}: ${faultText(fault)}`));
   return compiled.stack;
 }
@@ -95,14 +99,6 @@ function readPriceList(
   for (const { line, column, reason } of read.faults)
     faults.push(`${name}, line ${line}${column === '' ? '' : `, ${column}`}: ${reason}`);
   return read.products;
-}
-
-/** By the engine of record. */
-function workedOut(plan: CellPlan): readonly CellValue[] {
-  const workbook = openWorkbook(plan);
-  const values = workbook.values();
-  workbook.close();
-  return values;
 }
 
 function faultText({ path, reason }: SheetFault): string {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { priceCommand } from '../../src/cli/price-command.ts';
 import { shippedSystems } from '../helpers/shipped-stacks.ts';
+import { keptMeans } from './kept-means.ts';
 
 /** What the command prints for every system, from the smallest floor to a warehouse. */
 const known = (area: number, edge: number): string[] => [
@@ -54,7 +55,7 @@ function collect(value: unknown, name: string, found: Printed): Printed {
 
 describe.each(Object.entries(floors))('on %s', (_, words) => {
   it.each(shippedSystems)('%s is priced, every number finite and none below nothing', (system) => {
-    const result = priceCommand(['--system', system, '--json', ...words], '2026-03-09');
+    const result = priceCommand(['--system', system, '--json', ...words], '2026-03-09', keptMeans);
     if (result.kind === 'faults') throw new Error(result.faults.join('\n'));
     const printed = JSON.parse(result.text);
     expect(printed[system].lines.price.value).toBeGreaterThan(0);

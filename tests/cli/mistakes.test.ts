@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { priceCommand } from '../../src/cli/price-command.ts';
+import { keptMeans } from './kept-means.ts';
 
 const flake = ['--system', 'flake-full-broadcast'];
 
 function faultsOf(...words: string[]): readonly string[] {
-  const result = priceCommand(words, '2026-03-09');
+  const result = priceCommand(words, '2026-03-09', keptMeans);
   if (result.kind !== 'faults') throw new Error(`Nothing was wrong with ${words.join(' ')}`);
   return result.faults;
 }
@@ -77,7 +78,7 @@ describe('what cannot be judged is not called wrong', () => {
 
 describe('a price that is printed', () => {
   const forSale = (...words: string[]): boolean => {
-    const result = priceCommand(words, '2026-03-09');
+    const result = priceCommand(words, '2026-03-09', keptMeans);
     if (result.kind === 'faults') throw new Error(result.faults.join('\n'));
     return result.forSale;
   };

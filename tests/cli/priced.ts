@@ -1,7 +1,8 @@
-import { findSystems, loadTemplates } from '../../src/cli/load-templates.ts';
+import { findSystems } from '../../src/cli/load-templates.ts';
 import { type PricedSystem, type PriceOutcome, priceSystems } from '../../src/cli/price-systems.ts';
+import { keptMeans } from './kept-means.ts';
 
-const templates = loadTemplates();
+const templates = keptMeans.templates();
 
 export interface GivenInTest {
   /** Typed texts, or numbers in the line's own unit. */
@@ -17,12 +18,13 @@ export function priceShipped(systems: readonly string[], given: GivenInTest = {}
   const found = findSystems(systems, templates.library, faults);
   if (faults.length > 0) return { kind: 'faults', faults, systems: [] };
   const sets = new Map(Object.entries(given.set ?? {}).map(([name, value]) => [name, String(value)]));
-  return priceSystems({
+  const request = {
     library: templates.library,
     systems: found,
     products: given.products === undefined ? templates.products : { name: 'products.csv', text: given.products },
     given: { sets, rows: new Map(Object.entries(given.rows ?? {})) },
-  });
+  };
+  return priceSystems(request, keptMeans);
 }
 
 /** The same where nothing may be refused. */

@@ -8,6 +8,7 @@ import { priceSystems } from '../../src/cli/price-systems.ts';
 import { lineValue } from '../../src/quote/option-results.ts';
 import { readJson } from '../../src/template/sheet-limits.ts';
 import { libraryOf } from '../../src/template/template-library.ts';
+import { keptMeans } from '../cli/kept-means.ts';
 import { readText } from '../helpers/repository-files.ts';
 import { shippedSystems } from '../helpers/shipped-stacks.ts';
 import { templatePaths } from '../helpers/shipped-templates.ts';
@@ -58,7 +59,7 @@ describe('a thirteenth system', () => {
   });
 
   it('is priced from its folder alone by the command line', () => {
-    const result = priceCommand(['--system', path, '--set', 'finance_share=0', '--json'], '2026-03-09');
+    const result = priceCommand(['--system', path, '--set', 'finance_share=0', '--json'], '2026-03-09', keptMeans);
     if (result.kind === 'faults') throw new Error(result.faults.join('\n'));
     const { lines, tables } = JSON.parse(result.text)[id];
     for (const [line, amount] of Object.entries(byHand)) expect(lines[line].value, line).toBeCloseTo(amount, 2);
@@ -89,7 +90,7 @@ describe('a thirteenth system', () => {
     const sheet = readFileSync(path, 'utf8').replace('{"use":"money"}', '{"id":"none","title":"None"}');
     const broken = join(folder, 'broken.json');
     writeFileSync(broken, sheet);
-    const result = priceCommand(['--system', broken], '2026-03-09');
+    const result = priceCommand(['--system', broken], '2026-03-09', keptMeans);
     if (result.kind !== 'faults') throw new Error('It was priced without money');
     expect(result.faults.join('\n')).toContain('The system lacks the result line “price”');
   });

@@ -1,4 +1,5 @@
 import { priceCommand } from '../../../src/cli/price-command.ts';
+import { keptMeans } from '../../cli/kept-means.ts';
 
 type Value = number | string | boolean | null;
 export type PrintedRow = Readonly<Record<string, Value>>;
@@ -13,7 +14,7 @@ export class PrintedQuote {
   private readonly sheets: readonly PrintedSheet[];
 
   constructor(system: string, words: readonly string[]) {
-    const result = priceCommand(['--system', system, '--json', ...words], '2026-03-09');
+    const result = priceCommand(['--system', system, '--json', ...words], '2026-03-09', keptMeans);
     if (result.kind === 'faults') throw new Error(result.faults.join('\n'));
     const printed: Readonly<Record<string, PrintedSheet>> = JSON.parse(result.text);
     this.sheets = ['shop', 'floor', system].map((name) => printed[name] ?? missing(name));
