@@ -3,7 +3,9 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { type CommandEnd, commandEnd } from '../../src/cli/command-end.ts';
 import { readText, repository } from '../helpers/repository-files.ts';
+import { keptMeans } from './kept-means.ts';
 
 interface Ended {
   readonly code: number;
@@ -22,13 +24,18 @@ function ended(program: string, words: readonly string[], cwd: string): Promise<
   });
 }
 
+/** As the program ends, without starting one. */
+function priced(...words: string[]): CommandEnd {
+  return commandEnd(words, '2026-03-09', keptMeans);
+}
+
 /** The program itself, started in another folder than its own. */
 function price(...words: string[]): Promise<Ended> {
   const loader = import.meta.resolve('tsx');
   return ended(process.execPath, ['--import', loader, join(repository, 'src/cli/price.ts'), ...words], folder);
 }
 
-describe.concurrent('the command', () => {
+describe('the command', () => {
   it('prices both systems on a floor of 24 by 22 ft as JSON, through npm', async () => {
     const rows = 'areas=[{"place":"bay","shape":"rectangle","length":24,"width":22}]';
     const systems = ['--system', 'flake-full-broadcast', '--system', 'solid-colour'];
@@ -87,20 +94,20 @@ describe.concurrent('the command', () => {
     expect(errors).not.toContain('    at ');
   });
 
-  it('ends with 3 where it prints a price that is not for sale, on a slab of 30 °F', async () => {
-    const { code, out, errors } = await price('--system', 'flake-full-broadcast', '--set', 'slab_temperature=30');
+  it('ends with 3 where it prints a price that is not for sale, on a slab of 30 °F', () => {
+    const { code, out, errors } = priced('--system', 'flake-full-broadcast', '--set', 'slab_temperature=30');
     expect({ code, errors }).toEqual({ code: 3, errors: '' });
     expect(out).toMatch(/Full flake · \$[\d,]+ · .* · not for sale: \d stops? above\n$/);
   });
 
-  it('names the systems there are when none is given', async () => {
-    const { code, out, errors } = await price();
+  it('names the systems there are when none is given', () => {
+    const { code, out, errors } = priced();
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(errors).toMatch(/^Name a system: .*--system flake-full-broadcast.* or --system solid-.*\.\n$/);
   });
 
-  it('lists the systems, and helps', async () => {
-    const [list, help] = await Promise.all([price('--list'), price('--help')]);
+  it('lists the systems, and helps', () => {
+    const [list, help] = [priced('--list'), priced('--help')];
     expect(list.code + help.code).toBe(0);
     expect(list.out).toMatch(/flake-full-broadcast {2}Full flake\n/);
     for (const option of ['--system', '--set', '--rows', '--pricelist', '--json', '--explain', '--list', '--help'])
