@@ -1,8 +1,11 @@
+import type { CellContent } from '../formula/cells.ts';
 import { explainFormula, valueText } from '../formula/explain.ts';
+import { neighboursOf } from '../formula/neighbours.ts';
 import { unitOf } from '../formula/value-type.ts';
 import { cellName, cellNamed, rowPlace } from '../quote/cell-name.ts';
 import { definitionAt, explainedPlan, type OptionResults } from '../quote/option-results.ts';
 import { isConstant } from '../template/constant.ts';
+import type { ColumnFile, LineFile } from '../template/line-schema.ts';
 import type { Measures } from '../units/measures.ts';
 import { nearestWord } from '../units/nearest-word.ts';
 import { labelIn } from '../units/said-units.ts';
@@ -32,6 +35,11 @@ export function explainOutput(systems: readonly PricedSystem[], name: string, me
   return { kind: 'faults', faults: [`--explain ${name}: ${told}`] };
 }
 
+function howGiven({ kind }: CellContent, definition: LineFile | ColumnFile | undefined): string {
+  if (kind === 'result') return 'none: it comes from the crew’s day, a pass over all tasks';
+  return definition !== undefined && isConstant(definition) ? 'none: it is a constant' : 'none: it is entered';
+}
+
 function cellLines(results: OptionResults, cell: number, measures: Measures): string[] {
   const { plan, graph } = results.option;
   const planned = plan.cells[cell];
@@ -41,19 +49,18 @@ function cellLines(results: OptionResults, cell: number, measures: Measures): st
   const value = results.read(cell);
   const over = explainedPlan(results, measures);
   const formula = content.kind === 'formula' ? explainFormula(content.tree, place, over) : undefined;
-  const isGiven = definition === undefined || !isConstant(definition);
-  const [reads, readBy] = graph.kind === 'graph' ? [graph.reads[cell], graph.readBy[cell]] : [[], []];
+  const { from, into } = neighboursOf(cell, plan, graph);
   return [
     ...headed(cellName(results.option, place), labelIn(definition?.label ?? '', unitOf(type), measures)),
     ...headed('value', valueText(value, type, measures)),
     ...(typeof value === 'object' ? headed('', failureWords(results, value)) : []),
-    ...headed('formula', formula?.names ?? `none: it is ${isGiven ? 'entered' : 'a constant'}`),
+    ...headed('formula', formula?.names ?? howGiven(content, definition)),
     ...(formula === undefined ? [] : headed('in numbers', formula.numbers)),
     ...(formula?.steps ?? []).flatMap(({ text, gives }, at) =>
       headed(at === 0 ? 'step by step' : '', `${text} = ${gives}`),
     ),
-    ...cellsHeaded('reads', results, reads ?? [], measures),
-    ...cellsHeaded('read by', results, readBy ?? [], undefined),
+    ...cellsHeaded('reads', results, from, measures),
+    ...cellsHeaded('read by', results, into, undefined),
     ...(definition?.source === undefined ? [] : headed('source', definition.source)),
     ...(definition?.note === undefined ? [] : headed('note', definition.note)),
     ...(definition?.help === undefined ? [] : headed('help', definition.help)),

@@ -77,6 +77,8 @@ function heldIn(definition: Definition): string {
       const first = 'first' in definition ? definition.first : undefined;
       return first === undefined ? formula : `${formula}, in the first row ${code(first)}`;
     }
+    case 'operated':
+      return `from the ${definition.by}`;
     case 'text':
       return 'when' in definition && definition.when !== undefined ? `while ${code(definition.when)}` : '';
     case 'words':
@@ -113,6 +115,8 @@ function unitOf(definition: Definition): string {
     }
     case 'formula':
       return definition.code === true ? 'code' : unitWords(definition.unit);
+    case 'operated':
+      return unitWords(definition.unit);
     default:
       return '';
   }

@@ -3,7 +3,10 @@ import type { CellPlan } from '../formula/cells.ts';
 /** Names begin with a letter, so no table can have this one. */
 const linesSheet = '_lines';
 
-/** One HyperFormula sheet: its columns, each the cell indices of its rows. An empty table has columns of no cells. */
+/**
+ * One HyperFormula sheet: its columns, each the cell indices of its rows. An empty table has columns of no cells; what an
+ * operator gives fills its sheet from the one cell on.
+ */
 interface SheetPlan {
   readonly name: string;
   readonly columns: readonly (readonly number[])[];
@@ -28,6 +31,10 @@ export interface CellAddresses {
   cellAt(address: CellAddress): number | undefined;
   /** Example: `'coats'!$B$3`. */
   cellText(cell: number): string;
+  /** The cells of a column, or of a line, as one range. */
+  rangeText(cells: readonly number[]): string;
+  /** Where an operator leaves what it gives for a result column and a row. */
+  outputText(operator: number, column: number, row: number): string;
   /** The first `rows` rows of a table's column. Example: `'coats'!$B$1:$B$3`. An empty one spans a blank row. */
   columnText(table: string, column: string, rows: number): string;
 }
@@ -49,13 +56,19 @@ export function addressCells(plan: CellPlan): CellAddresses {
   }
   const sheetText = (sheet: number) => `'${sheets[sheet]?.name ?? fail(`no sheet ${sheet}`)}'!`;
   const of = (cell: number) => addresses[cell] ?? fail(`cell ${cell} stands in no line and no table`);
+  const addressText = ({ sheet, col, row }: CellAddress) => `${sheetText(sheet)}$${columnLetters(col)}$${row + 1}`;
   return {
     sheets,
     of,
     cellAt: ({ sheet, col, row }) => sheets[sheet]?.columns[col]?.[row],
-    cellText(cell) {
-      const { sheet, col, row } = of(cell);
-      return `${sheetText(sheet)}$${columnLetters(col)}$${row + 1}`;
+    cellText: (cell) => addressText(of(cell)),
+    rangeText(cells) {
+      const { sheet, col, row } = of(cells[0] ?? fail('an empty range'));
+      return `${addressText({ sheet, col, row })}:$${columnLetters(col)}$${row + cells.length}`;
+    },
+    outputText(operator, column, row) {
+      const start = of(operator);
+      return addressText({ sheet: start.sheet, col: start.col + column, row: start.row + row });
     },
     columnText(table, column, rows) {
       const start = columnStarts.get(columnKey(table, column)) ?? fail(`no column ${table}.${column}`);
@@ -74,7 +87,8 @@ export function columnLetters(column: number): string {
 function sheetsOf(plan: CellPlan): readonly SheetPlan[] {
   const lines: SheetPlan = { name: linesSheet, columns: [[...plan.lines.values()]] };
   const tables = [...plan.tables].map(([name, table]) => ({ name, columns: [...table.columns.values()] }));
-  return [lines, ...tables];
+  const operators = [...plan.operators].map(([table, { cell }]) => ({ name: `_${table}`, columns: [[cell]] }));
+  return [lines, ...tables, ...operators];
 }
 
 function columnKey(table: string, column: string): string {

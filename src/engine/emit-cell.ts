@@ -22,6 +22,31 @@ export function formulaText(tree: Checked, place: CellPlace, plan: CellPlan, add
   return `=(${emit(tree, { plan, addresses, place })})`;
 }
 
+/**
+ * The formula of a table's operator: a function of its name, over the columns and lines it reads, and the places of its results,
+ * where failures of its own begin. What it gives lies in a sheet of its own, a column a result.
+ * Example: `=SCHEDULE('tasks'!$A$1:$A$3,'_lines'!$A$7,"2:17,18")`.
+ */
+export function operatorText(table: string, plan: CellPlan, addresses: CellAddresses): string {
+  const operator = plan.operators.get(table);
+  if (operator === undefined) throw new Error(`The table ${table} has no operator`);
+  const inputs = operator.inputs.map((cells) => (cells.length === 0 ? '""' : addresses.rangeText(cells)));
+  const results = operator.results.map((column) => {
+    const [first] = plan.tables.get(table)?.columns.get(column) ?? [];
+    if (first === undefined) throw new Error(`The table ${table} has no result ${column}`);
+    return addresses.of(first);
+  });
+  const places = `"${results[0]?.sheet}:${results.map(({ col }) => col).join(',')}"`;
+  return `=${operator.name.toUpperCase()}(${[...inputs, places].join(',')})`;
+}
+
+/** The cell in which the operator of its table leaves a result. */
+export function resultText(place: CellPlace, plan: CellPlan, addresses: CellAddresses): string {
+  const operator = place.kind === 'cell' ? plan.operators.get(place.table) : undefined;
+  if (place.kind !== 'cell' || operator === undefined) throw new Error(`${placeText(place)} has no operator`);
+  return `=${addresses.outputText(operator.cell, operator.results.indexOf(place.column), place.row)}`;
+}
+
 /** A code as a cell's content: the apostrophe keeps it a text. */
 export function codeContent(code: string): string {
   return `'${checkedCode(code)}`;

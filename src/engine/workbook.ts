@@ -7,10 +7,12 @@ import {
   HyperFormula,
   type RawCellContent,
 } from 'hyperformula';
-import { type CellPlan, type CellValue, type FailureKind, type PlannedCell, sameValue } from '../formula/cells.ts';
+import { type CellPlan, type CellValue, type PlannedCell, sameValue } from '../formula/cells.ts';
+import type { FailureKind } from '../formula/failure-kind.ts';
 import { addressCells, type CellAddresses } from './cell-addresses.ts';
 import { ColumnFunctions } from './column-functions.ts';
-import { codeContent, formulaText, placeText } from './emit-cell.ts';
+import { codeContent, formulaText, operatorText, placeText, resultText } from './emit-cell.ts';
+import { OperatorFunctions } from './operator-functions.ts';
 import { unknownCell, type Workbook } from './option-workbook.ts';
 import { RoundingFunctions } from './rounding-functions.ts';
 import { TakenArms } from './taken-arms.ts';
@@ -19,6 +21,7 @@ import { TakenArms } from './taken-arms.ts';
 HyperFormula.registerFunctionPlugin(RoundingFunctions);
 HyperFormula.registerFunctionPlugin(ColumnFunctions);
 HyperFormula.registerFunctionPlugin(TakenArms);
+HyperFormula.registerFunctionPlugin(OperatorFunctions, OperatorFunctions.translations);
 
 /** Builds and works out a plan. Throws on what only a bug can make: a cycle, an unknown name, a value of the wrong type. */
 export function openWorkbook(plan: CellPlan): Workbook {
@@ -83,8 +86,19 @@ function sheetContents(plan: CellPlan, addresses: CellAddresses): Record<string,
 function contentOf(cell: PlannedCell | undefined, plan: CellPlan, addresses: CellAddresses): RawCellContent {
   if (cell === undefined) return null;
   const { content } = cell;
-  if (content.kind === 'formula') return formulaText(content.tree, cell.place, plan, addresses);
-  return valueContent(content.value);
+  switch (content.kind) {
+    case 'number':
+    case 'code':
+      return valueContent(content.value);
+    case 'formula':
+      return formulaText(content.tree, cell.place, plan, addresses);
+    case 'operator':
+      return operatorText(content.table, plan, addresses);
+    case 'result':
+      return resultText(cell.place, plan, addresses);
+    default:
+      return content satisfies never;
+  }
 }
 
 function valueContent(value: number | string): RawCellContent {
@@ -100,6 +114,7 @@ function cellValue(
   plan: CellPlan,
   addresses: CellAddresses,
 ): CellValue {
+  if (plan.cells[cell]?.content.kind === 'operator') return 0;
   if (exported instanceof DetailedCellError) {
     const kind = failureKind(exported);
     if (kind === undefined) throw brokenCell(plan, cell, `gave ${exported.value} ${exported.message}`);

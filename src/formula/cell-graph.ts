@@ -1,29 +1,28 @@
 import type { CellPlan } from './cells.ts';
-import { cellsRead } from './dependencies.ts';
+import { cellsFeeding, isWorkedOut } from './dependencies.ts';
 
 /** Which cell reads which, and an order in which all can be worked out. */
 export type CellGraph =
   | {
       readonly kind: 'graph';
-      /** Formula cells, each after all it reads. */
+      /** Cells that are worked out, each after all it reads. */
       readonly order: readonly number[];
-      /** For each cell, the cells its formula reads. */
+      /** For each cell, the cells it is worked out from. */
       readonly reads: readonly (readonly number[])[];
-      /** For each cell, the formula cells that read it. */
+      /** For each cell, the cells that are worked out from it. */
       readonly readBy: readonly (readonly number[])[];
     }
   /** The cells of one cycle, each read by the one before it, first and last the same. */
   | { readonly kind: 'cycle'; readonly path: readonly number[] };
 
 export function graphOf(plan: CellPlan): CellGraph {
-  const reads = plan.cells.map((cell) =>
-    cell.content.kind === 'formula' ? cellsRead(cell.content.tree, cell.place, plan) : [],
-  );
+  const reads = plan.cells.map((cell) => cellsFeeding(cell, plan));
   const walk = new DepthFirst(reads);
   const order: number[] = [];
-  for (let cell = 0; cell < plan.cells.length; cell += 1) {
-    const cycle = walk.from(cell, (done) => {
-      if (plan.cells[done]?.content.kind === 'formula') order.push(done);
+  for (let start = 0; start < plan.cells.length; start += 1) {
+    const cycle = walk.from(start, (done) => {
+      const cell = plan.cells[done];
+      if (cell !== undefined && isWorkedOut(cell)) order.push(done);
     });
     if (cycle !== undefined) return { kind: 'cycle', path: cycle };
   }

@@ -1,4 +1,6 @@
 import type { Checked, ValueType } from './checked-tree.ts';
+import type { FailureKind } from './failure-kind.ts';
+import type { PlannedOperator } from './operator.ts';
 
 /**
  * The cells of one option of a quote: every line, every table cell and every product field in use, each a value or a
@@ -10,6 +12,8 @@ export interface CellPlan {
   readonly lines: ReadonlyMap<string, number>;
   /** Table name → its columns. The price-list rows in use are a table like any other, named `productTable`. */
   readonly tables: ReadonlyMap<string, PlannedTable>;
+  /** Table name → the operator that gives some of its columns. */
+  readonly operators: ReadonlyMap<string, PlannedOperator>;
 }
 
 export interface PlannedTable {
@@ -28,11 +32,15 @@ export interface PlannedCell {
   readonly content: CellContent;
 }
 
-/** A number (a date as its serial day), a code, or a formula. No cell is ever empty. */
+/** A number (a date as its serial day), a code, or what is worked out. No cell is ever empty. */
 export type CellContent =
   | { readonly kind: 'number'; readonly value: number }
   | { readonly kind: 'code'; readonly value: string }
-  | { readonly kind: 'formula'; readonly tree: Checked };
+  | { readonly kind: 'formula'; readonly tree: Checked }
+  /** The operator of a table: it reads its inputs at once. No line, table or view holds this cell; it reads 0. */
+  | { readonly kind: 'operator'; readonly table: string }
+  /** What the operator of its table gives in its column and row. */
+  | { readonly kind: 'result' };
 
 /** The table that holds the price-list rows in use; its key column bears `productKey`. */
 export const productTable = 'products';
@@ -44,9 +52,6 @@ export interface Failure {
   /** Index of the cell in which it began. */
   readonly origin: number;
 }
-
-/** `division`: by zero. `notFound`: MATCH or an empty column. `outside`: INDEX past the column. `undefined`: no real answer or too large. */
-export type FailureKind = 'division' | 'notFound' | 'outside' | 'undefined';
 
 /** A worked-out value: the 15-digit reading of a number, a code, a truth, or a failure. */
 export type CellValue = number | string | boolean | Failure;

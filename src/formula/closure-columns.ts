@@ -1,5 +1,5 @@
+import { add, compareNumbers } from '../units/cell-arithmetic.ts';
 import { wholePart } from '../units/decimal-rounding.ts';
-import { add, compareNumbers } from './arithmetic.ts';
 import type { Checked } from './checked-tree.ts';
 import type { Bench } from './closure-bench.ts';
 import { type ClosureState, fail, readCell, type Work } from './closure-state.ts';

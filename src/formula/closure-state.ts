@@ -1,6 +1,8 @@
 import { fifteenDigits } from '../units/decimal-rounding.ts';
-import type { CellPlan, CellValue, Failure, FailureKind } from './cells.ts';
+import type { CellPlan, CellValue, Failure } from './cells.ts';
 import type { ValueType } from './checked-tree.ts';
+import type { FailureKind } from './failure-kind.ts';
+import type { OperatorOutput } from './operator.ts';
 
 /**
  * The store that closures read and write. Numbers stand raw; a code is its index in `codes`; truths are 1 and 0; NaN is
@@ -10,6 +12,8 @@ export interface ClosureState {
   readonly raw: Float64Array;
   readonly failures: (Failure | undefined)[];
   readonly codes: CodeBook;
+  /** What the operator of a table gave last: for each result column, a value a row. */
+  readonly outputs: Map<string, readonly (readonly OperatorOutput[])[]>;
   /** How the closure that last gave NaN failed. */
   failure: Failure | undefined;
 }
@@ -22,6 +26,7 @@ export function emptyState(plan: CellPlan): ClosureState {
     raw: new Float64Array(plan.cells.length),
     failures: new Array<Failure | undefined>(plan.cells.length).fill(undefined),
     codes: new CodeBook(),
+    outputs: new Map(),
     failure: undefined,
   };
 }

@@ -1,4 +1,4 @@
-import { add, compareNumbers, subtract } from './arithmetic.ts';
+import { add, compareNumbers, subtract } from '../units/cell-arithmetic.ts';
 import { productKey, productTable } from './cells.ts';
 import type { Checked } from './checked-tree.ts';
 import type { Bench } from './closure-bench.ts';

@@ -1,7 +1,7 @@
 import { type CellGraph, graphOf } from './cell-graph.ts';
-import type { CellPlan, CellValue, PlannedCell } from './cells.ts';
+import { cellWork } from './cell-work.ts';
+import type { CellPlan, CellValue } from './cells.ts';
 import { type ClosureState, cellReading, emptyState, type Work } from './closure-state.ts';
-import { workOf } from './closure-work.ts';
 import { StaleSteps } from './stale-steps.ts';
 
 /** A plan's formulas as JavaScript closures: the second evaluator, made for thousands of answers. */
@@ -48,9 +48,10 @@ class PlanClosures implements Closures {
     this.readers = graph.readBy.map((readers) => readers.map((reader) => stepOf[reader] ?? 0));
     this.stale = new StaleSteps(graph.order.length);
     plan.cells.forEach((cell, index) => {
-      if (cell.content.kind !== 'formula') this.setValue(index, cell.content.value);
+      const { content } = cell;
+      if (content.kind === 'number' || content.kind === 'code') this.setValue(index, content.value);
     });
-    this.work = graph.order.map((cell) => this.workOfCell(cell));
+    this.work = graph.order.map((cell) => cellWork(cell, plan, this.state));
     this.recalculate();
   }
 
@@ -82,6 +83,7 @@ class PlanClosures implements Closures {
   value(cell: number): CellValue {
     const planned = this.plan.cells[cell];
     if (planned === undefined) throw new Error(`The plan has no cell ${cell}`);
+    if (planned.content.kind === 'operator') return 0;
     const { raw, failures } = this.state;
     return cellReading(raw[cell] ?? Number.NaN, planned.type, this.state, cell, failures[cell]);
   }
@@ -93,11 +95,5 @@ class PlanClosures implements Closures {
   private markReaders(cell: number): void {
     const readers = this.readers[cell] ?? [];
     for (let at = 0; at < readers.length; at += 1) this.stale.mark(readers[at] ?? 0);
-  }
-
-  private workOfCell(index: number): Work {
-    const cell: PlannedCell | undefined = this.plan.cells[index];
-    if (cell?.content.kind !== 'formula') throw new Error(`Cell ${index} has no formula`);
-    return workOf(cell.content.tree, { plan: this.plan, state: this.state, place: cell.place, cell: index });
   }
 }

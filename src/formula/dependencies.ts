@@ -1,5 +1,29 @@
-import { type CellPlace, type CellPlan, productKey, productTable } from './cells.ts';
+import { type CellPlace, type CellPlan, type PlannedCell, productKey, productTable } from './cells.ts';
 import type { Checked } from './checked-tree.ts';
+
+/** Indices of the cells from which a cell is worked out; none for a number or code. */
+export function cellsFeeding({ content, place }: PlannedCell, plan: CellPlan): readonly number[] {
+  switch (content.kind) {
+    case 'number':
+    case 'code':
+      return [];
+    case 'formula':
+      return cellsRead(content.tree, place, plan);
+    case 'operator':
+      return [...new Set(plan.operators.get(content.table)?.inputs.flat())];
+    case 'result': {
+      const operator = place.kind === 'cell' ? plan.operators.get(place.table) : undefined;
+      return operator === undefined ? [] : [operator.cell];
+    }
+    default:
+      return content satisfies never;
+  }
+}
+
+/** Whether a cell is worked out from others. */
+export function isWorkedOut({ content }: PlannedCell): boolean {
+  return content.kind !== 'number' && content.kind !== 'code';
+}
 
 /**
  * Indices of the cells a formula reads, standing at `place`. All arms of IF and SWITCH count, and of `above.x` only the one cell

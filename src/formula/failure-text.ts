@@ -11,10 +11,20 @@ import { writeChecked } from './write-checked.ts';
  */
 export function failureText(failure: Failure, over: ExplainedPlan, nameOf: (place: CellPlace) => string): string {
   const origin = over.plan.cells[failure.origin];
-  if (origin === undefined || origin.content.kind !== 'formula') return 'It cannot be worked out.';
+  if (origin?.content.kind === 'result')
+    return `${nameOf(origin.place)} cannot be worked out: ${operatorCauses[failure.kind]}.`;
+  if (origin?.content.kind !== 'formula') return 'It cannot be worked out.';
   const cause = causeOf(origin.content.tree, origin.place, failure, over);
   return `${nameOf(origin.place)} cannot be worked out: ${cause}.`;
 }
+
+/** A failure that begins in the crew's day itself. */
+const operatorCauses: Readonly<Record<Failure['kind'], string>> = {
+  division: 'nobody is at it, or the day has no hours on site',
+  notFound: 'what it comes after stands nowhere above it',
+  outside: 'what it reads is not there',
+  undefined: 'it is too large',
+};
 
 function causeOf(tree: Checked, place: CellPlace, failure: Failure, over: ExplainedPlan): string {
   const node = innermostFailure(tree, place, over);

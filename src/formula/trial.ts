@@ -1,7 +1,7 @@
 import type { CellGraph } from './cell-graph.ts';
+import { cellWork } from './cell-work.ts';
 import type { CellPlan, CellValue } from './cells.ts';
 import { cellReading, emptyState } from './closure-state.ts';
-import { workOf } from './closure-work.ts';
 import { holdValue } from './evaluate-part.ts';
 
 /** The formulas through which some cells of a plan lead to one of its results. */
@@ -9,7 +9,7 @@ export interface Route {
   readonly plan: CellPlan;
   readonly tried: readonly number[];
   readonly result: number;
-  /** Formula cells that lie between, each after all it reads, `result` last. */
+  /** Cells that lie between, each after all it reads, `result` last. */
   readonly between: readonly number[];
   /** What those read besides. */
   readonly beside: readonly number[];
@@ -42,11 +42,7 @@ export function routeBetween(plan: CellPlan, graph: CellGraph, tried: readonly n
 export function trialOf({ plan, tried, result, between, beside }: Route, read: (cell: number) => CellValue): Trial {
   const state = emptyState(plan);
   for (const cell of [...beside, ...tried, result]) holdValue(state, cell, read(cell));
-  const steps = between.map((cell) => {
-    const planned = plan.cells[cell];
-    if (planned?.content.kind !== 'formula') throw new Error(`Cell ${cell} has no formula`);
-    return { cell, work: workOf(planned.content.tree, { plan, state, place: planned.place, cell }) };
-  });
+  const steps = between.map((cell) => ({ cell, work: cellWork(cell, plan, state) }));
   return {
     setValue(cell, value) {
       state.raw[cell] = value;

@@ -65,6 +65,7 @@ export function whyNotEntered(definition: LineFile | ColumnFile): string | undef
   const { kind, name } = definition;
   if (isConstant(definition)) return `“${name}” is a constant: nothing is entered over it.`;
   switch (kind) {
+    case 'operated':
     case 'formula':
       return `“${name}” is worked out, not entered.`;
     case 'check':

@@ -96,6 +96,7 @@ function isWorkedOut(tree: Checked, place: CellPlace, plan: CellPlan): boolean {
 /** Whether a formula gives a cell. What stands in one entry, or in the price list, is said as it was typed. */
 export function isWorkedOutIn(at: number, plan: CellPlan): boolean {
   const cell = plan.cells[at];
+  if (cell?.content.kind === 'result') return true;
   return cell?.content.kind === 'formula' && isWorkedOut(cell.content.tree, cell.place, plan);
 }
 

@@ -24,6 +24,7 @@ export function valueRefusal(
     return definition.kind === 'words' ? writtenRefusal(stored.written) : `“${name}” takes no words.`;
   const value = typeof stored === 'object' ? stored.value : stored;
   switch (definition.kind) {
+    case 'operated':
     case 'formula':
     case 'check':
       return `“${name}” is worked out, not entered.`;

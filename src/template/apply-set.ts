@@ -123,6 +123,7 @@ export function lineWith(line: LineFile, value: SetValue): LineFile | string {
 
 export function cellRefusal(column: ColumnFile, value: SetValue): string | undefined {
   switch (column.kind) {
+    case 'operated':
     case 'formula':
     case 'check':
       return workedOut;

@@ -67,6 +67,8 @@ export class CellContents {
         const tree = place === 0 && one.first !== undefined ? one.first : one.tree;
         return tree && { kind: 'formula', tree };
       }
+      case 'operated':
+        return { kind: 'result' };
       case 'key':
         return this.key(given?.value ?? ownValue(row.cells, definition.name), definition.name, path);
       default:

@@ -98,6 +98,8 @@ export class ColumnCompiler {
         return this.productType(column.accepts, `${path}.accepts`);
       case 'entry':
         return this.entryType(column, unitCase, path);
+      case 'operated':
+        return this.reader.numberType(column.unit, `${path}.unit`);
       case 'formula':
         return column.code ? { kind: 'code' } : this.reader.numberType(column.unit, `${path}.unit`);
       default:

@@ -9,6 +9,7 @@ import type { ComposedSheet } from './composed-sheet.ts';
 import { type DeclaredLine, type DeclaredNames, declareNames } from './declared-names.ts';
 import { tellNamesShown } from './kept-names.ts';
 import { tellFaultyNeeds } from './needs.ts';
+import { tellOperator } from './operators.ts';
 import { tellOutline } from './outline-columns.ts';
 import { productFieldsOf } from './product-fields.ts';
 import { missingResultLines } from './result-lines.ts';
@@ -67,6 +68,7 @@ class StackCompiler {
     for (const line of this.declared.lines.values()) this.line(line);
     const tables = new Map<string, CompiledTable>();
     for (const table of this.declared.tables.values()) tables.set(table.table.name, this.names.columns.table(table));
+    for (const table of this.declared.tables.values()) tellOperator(table, this.names.scope, tellOnce(this.faults));
     const system = this.sheets.find((sheet) => sheet.layer === 'system');
     if (system !== undefined) this.faults.push(...missingResultLines(system, this.declared));
     for (const sheet of this.sheets) this.faults.push(...askFaults(sheet, this.declared));

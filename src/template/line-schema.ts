@@ -82,6 +82,8 @@ const columnCommon = {
   shownFor: z.optional(z.strictObject({ column: nameText, codes: z.array(nameText) })),
   kinds: z.optional(z.array(nameText)),
 };
+/** The algorithms of the language. */
+export const operatorName = z.enum(['schedule']);
 const unitBy = z.strictObject({ column: nameText, units: z.record(nameText, z.string()) });
 
 /** The shapes a column may have. */
@@ -100,6 +102,8 @@ export const columnSchemas = {
     formula: formulaText,
     first: z.optional(formulaText),
   }),
+  /** What the operator of the table gives. */
+  operated: z.strictObject({ ...columnCommon, by: operatorName, unit: z.string() }),
   entry: z.strictObject({
     ...columnCommon,
     ...entryParts,
@@ -131,6 +135,7 @@ export function shapeOf(raw: object): LineShape {
 
 export function columnShapeOf(raw: object): ColumnShape {
   if ('key' in raw) return 'key';
+  if ('by' in raw) return 'operated';
   return 'rowOf' in raw ? 'rowChoice' : shapeOf(raw);
 }
 
@@ -152,4 +157,5 @@ export type ColumnFile =
   | ({ readonly kind: 'words' } & Readonly<z.infer<typeof columnSchemas.words>>)
   | ({ readonly kind: 'check' } & Readonly<z.infer<typeof columnSchemas.check>>)
   | ({ readonly kind: 'formula' } & Readonly<z.infer<typeof columnSchemas.formula>>)
+  | ({ readonly kind: 'operated' } & Readonly<z.infer<typeof columnSchemas.operated>>)
   | ({ readonly kind: 'entry' } & Readonly<z.infer<typeof columnSchemas.entry>>);

@@ -11,11 +11,15 @@ import {
 import type { ValueType } from '../formula/checked-tree.ts';
 import { countReads } from '../formula/dependencies.ts';
 import { nearestName } from '../formula/nearest-name.ts';
+import type { PlannedOperator } from '../formula/operator.ts';
 import { didYouMean } from '../units/nearest-word.ts';
+import { one } from '../units/unit.ts';
 import { CellContents } from './cell-contents.ts';
 import { FormulaReader } from './compile-formula.ts';
 import { type CompiledColumn, type CompiledStack, type CompiledTable, caseOf, onlyCase } from './compiled-stack.ts';
 import type { ProductRow, StackEntries } from './entries.ts';
+import { type OperatorRead, readText } from './operator-contract.ts';
+import { contractOf, inputCells } from './operators.ts';
 import { ownValue } from './own-value.ts';
 import { type FaultReporter, type SheetFault, tellOnce } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
@@ -88,7 +92,8 @@ class Planner {
     for (const table of this.stack.tables.values()) if (!gathered.includes(table)) this.table(table);
     for (const table of gathered) this.gatheredTable(table);
     this.productRows();
-    const plan: CellPlan = { cells: this.cells, lines: this.lines, tables: this.tables };
+    const operators = new Map([...this.stack.tables.values()].flatMap((table) => this.operator(table)));
+    const plan: CellPlan = { cells: this.cells, lines: this.lines, tables: this.tables, operators };
     const written = writtenWords(this.stack, this.entries, this.rows, this.report);
     return { plan, rows: this.rows, written, ...this.ordered(plan), faults: this.faults };
   }
@@ -219,6 +224,24 @@ class Planner {
       productTable,
       products.map(({ product, name }) => ({ id: product, label: name, added: false, unitCase: onlyCase })),
     );
+  }
+
+  /** The operator of a table, over cells that all stand by now; a table without rows needs none. */
+  private operator({ definition: { name, by }, path }: CompiledTable): [string, PlannedOperator][] {
+    if (by === undefined || this.tables.get(name)?.rows === 0) return [];
+    const { reads, gives, work } = contractOf(by);
+    const cell = this.add(
+      { kind: 'cell', table: name, column: by, row: 0 },
+      { kind: 'number', unit: one },
+      { kind: 'operator', table: name },
+    );
+    const inputs = reads.map((read) => inputCells(read, name, this.lines, this.tables) ?? this.lacking(read, path));
+    return [[name, { name: by, cell, work, inputs, results: gives.map(({ column }) => column) }]];
+  }
+
+  private lacking(read: OperatorRead, path: string): number[] {
+    this.report(path, `The operator reads ${readText(read)}, and there is none.`);
+    return [];
   }
 
   private codesIn(table: string, column: string): string[] {

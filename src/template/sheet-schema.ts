@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import type { OperatorName } from '../formula/operator.ts';
 import {
   type ColumnFile,
   entryValue,
@@ -6,6 +7,7 @@ import {
   idText,
   type LineFile,
   nameText,
+  operatorName,
   plainText,
   type RowFile,
   rowSchema,
@@ -41,6 +43,8 @@ export const tableFrame = z.strictObject({
   columns: z.array(z.unknown()).check(z.minLength(1), z.maxLength(100)),
   newRow: z.optional(rowSchema),
   outline: z.optional(outlineColumns),
+  /** The operator that gives some of its columns. */
+  by: z.optional(operatorName),
   start: z.optional(z.array(rowSchema).check(z.maxLength(sheetLimits.rowsPerTable))),
 });
 
@@ -140,6 +144,7 @@ export interface TableFile {
   readonly columns: readonly ColumnFile[];
   readonly newRow: RowFile;
   readonly outline?: OutlineColumns | undefined;
+  readonly by?: OperatorName | undefined;
   readonly start: readonly RowFile[];
   /** Where the table stands in its file. */
   readonly path: string;

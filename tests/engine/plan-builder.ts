@@ -81,7 +81,7 @@ export function planOf({ lines = {}, tables = {} }: PlanParts): CellPlan {
       ),
     },
   ]);
-  return { cells, lines: new Map(plannedLines), tables: new Map(plannedTables) };
+  return { cells, lines: new Map(plannedLines), tables: new Map(plannedTables), operators: new Map() };
 }
 
 export function lineCell(plan: CellPlan, name: string): number {

@@ -51,6 +51,6 @@ export function formulasOf(plan: CellPlan): string {
 
 function valuesIn(plan: CellPlan): Map<number, number | string> {
   return new Map(
-    plan.cells.flatMap(({ content }, cell) => (content.kind === 'formula' ? [] : [[cell, content.value] as const])),
+    plan.cells.flatMap(({ content }, cell) => ('value' in content ? [[cell, content.value] as const] : [])),
   );
 }

@@ -29,7 +29,7 @@ export class LiveFloor {
     const cells = [...option.plan.cells];
     for (const [cell, value] of values) {
       const planned: PlannedCell | undefined = cells[cell];
-      if (planned === undefined || planned.content.kind === 'formula') throw new Error(`Cell ${cell} takes no value`);
+      if (planned === undefined || !('value' in planned.content)) throw new Error(`Cell ${cell} takes no value`);
       cells[cell] = { ...planned, content: contentOf(value) };
     }
     return { ...option, plan: { ...option.plan, cells } };
@@ -41,7 +41,7 @@ export class LiveFloor {
     this.closures = closures;
     for (const cell of this.moved) {
       const content = this.option.plan.cells[cell]?.content;
-      if (content !== undefined && content.kind !== 'formula') closures.setValue(cell, content.value);
+      if (content !== undefined && 'value' in content) closures.setValue(cell, content.value);
     }
     for (const [cell, value] of values) closures.setValue(cell, value);
     this.moved = [...values.keys()];

@@ -55,7 +55,8 @@ export function quicklyPriced(system: string, given: Given = {}): PricedFloor {
 /** A name that reaches nothing would leave a test asserting the template's own value. */
 function mustHold(option: OptionPlan, name: string, value: number | string): void {
   const content = option.plan.cells[cellNamed(option, name)]?.content;
-  if (content?.kind === 'formula' || content?.value !== value) throw new Error(`${name} does not take ${value}`);
+  if (content === undefined || !('value' in content) || content.value !== value)
+    throw new Error(`${name} does not take ${value}`);
 }
 
 function reading(system: string, option: OptionPlan, values: readonly CellValue[], given: Given): PricedFloor {

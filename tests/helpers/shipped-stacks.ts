@@ -1,5 +1,6 @@
 import type { CompiledStack } from '../../src/template/compiled-stack.ts';
 import type { ProductRow } from '../../src/template/entries.ts';
+import type { SheetFile } from '../../src/template/sheet-schema.ts';
 import { stackOf } from '../../src/template/stack-of.ts';
 import { shippedLibrary, shippedProducts } from './shipped-templates.ts';
 
@@ -30,11 +31,18 @@ function readShipped() {
   return { library, sheets: { priceList, shop, floor }, products };
 }
 
-function compiledStack(id: string): ShippedStack {
+type Parts = ReadonlyMap<string, SheetFile>;
+
+/** Keeps a shipped system over other parts under a name of its own, by which it may then be asked for. */
+export function keepOverParts(name: string, system: string, parts: (shipped: Parts) => Parts): void {
+  if (!compiled.has(name)) compiled.set(name, compiledStack(system, parts(shipped.library.parts)));
+}
+
+function compiledStack(id: string, parts: Parts = shipped.library.parts): ShippedStack {
   const { library, sheets, products } = shipped;
   const system = library.systems.get(id);
   if (system === undefined) throw new Error(`No system ${id} is shipped`);
-  const { stack, faults } = stackOf({ ...sheets, system }, library.parts);
+  const { stack, faults } = stackOf({ ...sheets, system }, parts);
   if (faults.length > 0) throw new Error(JSON.stringify(faults));
   return { stack, products };
 }

@@ -107,7 +107,8 @@ export function shownField(parts: FieldParts): ShownField {
 
 function kindOf({ definition, ownFormula, stored }: FieldParts): ShownField['kind'] {
   if (definition.kind === 'text' || definition.kind === 'words') return definition.kind;
-  if (definition.kind === 'formula' || definition.kind === 'check' || definition.kind === 'key') return 'result';
+  if (definition.kind === 'check' || definition.kind === 'key' || definition.kind === 'operated') return 'result';
+  if (definition.kind === 'formula') return 'result';
   if (ownFormula && stored === undefined) return 'result';
   if (definition.kind === 'choice' || definition.kind === 'product') return 'choice';
   return definition.yesNo ? 'yesNo' : 'number';
@@ -134,6 +135,7 @@ function shownText(
 
 function standingOf({ definition, stored, standard, ownFormula }: FieldParts): ShownField['standing'] {
   if (stored === undefined && isConstant(definition)) return 'constant';
+  if (definition.kind === 'operated') return 'worked out';
   if (definition.kind === 'formula' || ownFormula) return stored === undefined ? 'worked out' : 'departed';
   if (stored === undefined) return 'unchecked';
   return givenValue(stored).value === standard ? 'unchecked' : 'changed';

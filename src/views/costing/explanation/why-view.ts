@@ -2,6 +2,7 @@ import type { CellPlace } from '../../../formula/cells.ts';
 import type { ValueType } from '../../../formula/checked-tree.ts';
 import { type ExplainedStep, explainFormula, valueText } from '../../../formula/explain.ts';
 import { failureText } from '../../../formula/failure-text.ts';
+import { neighboursOf } from '../../../formula/neighbours.ts';
 import { unitOf } from '../../../formula/value-type.ts';
 import { definitionAt, explainedPlan, type OptionResults } from '../../../quote/option-results.ts';
 import type { Measures } from '../../../units/measures.ts';
@@ -40,8 +41,8 @@ export function whyView(results: OptionResults, cell: number, measures: Measures
   const explained = content.kind === 'formula' ? explainFormula(content.tree, place, over) : undefined;
   const value = results.read(cell);
   const definition = definitionAt(results, place);
-  const graph = results.option.graph;
-  const near = (cells: readonly number[] = []): Neighbour[] =>
+  const { from, into } = neighboursOf(cell, results.option.plan, results.option.graph);
+  const near = (cells: readonly number[]): Neighbour[] =>
     [...new Set(cells)].slice(0, mostNeighbours).map((other) => neighbour(results, other, measures));
   return {
     title: placeName(results, place, measures),
@@ -50,8 +51,8 @@ export function whyView(results: OptionResults, cell: number, measures: Measures
     names: explained?.names ?? '',
     numbers: explained?.numbers ?? '',
     steps: explained?.steps ?? [],
-    readsFrom: graph.kind === 'graph' ? near(graph.reads[cell]) : [],
-    feeds: graph.kind === 'graph' ? near(graph.readBy[cell]) : [],
+    readsFrom: near(from),
+    feeds: near(into),
     note: [definition?.help, definition?.note].filter((text) => text !== undefined).join(' '),
     source: definition?.source ?? '',
   };

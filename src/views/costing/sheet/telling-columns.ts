@@ -21,7 +21,9 @@ const mostTelling = 3;
 /** The columns that a closed card tells, in the order of the table. */
 export function tellingColumns(columns: readonly CompiledColumn[]): readonly string[] {
   const shown = columns.map(({ definition }) => definition).filter((definition) => definition.detail !== true);
-  const worked = shown.flatMap((column) => (column.kind === 'formula' && column.code !== true ? [column.name] : []));
+  const worked = shown.flatMap((column) =>
+    (column.kind === 'formula' && column.code !== true) || column.kind === 'operated' ? [column.name] : [],
+  );
   const entered = shown.flatMap((column) => (column.kind === 'entry' && column.yesNo !== true ? [column.name] : []));
   const ranked = [
     ...tellingFirst.filter((name) => worked.includes(name) || entered.includes(name)),

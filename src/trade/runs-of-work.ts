@@ -1,0 +1,116 @@
+import { add, compareNumbers, subtract } from '../units/cell-arithmetic.ts';
+import { type Given, isOne, isZero, known, worked } from './given.ts';
+import type { Day, Task } from './task.ts';
+
+/** What is known of a task before any time is: who is at it, and what of its run is still to come. */
+export interface TaskInRun {
+  readonly joined: Given;
+  readonly peopleAtIt: Given;
+  /** People at the task it runs beside, else at itself. */
+  readonly leadPeople: Given;
+  /** By the clock, from its start to the end of its run; a day on site at most. */
+  readonly runLeft: Given;
+  /** By the clock, from its start to that of the run's coat. */
+  readonly coatIn: Given;
+}
+
+interface Member extends Pick<TaskInRun, 'joined' | 'peopleAtIt' | 'leadPeople'> {
+  readonly task: Task;
+  readonly run: Given;
+  readonly coatBegun: Given;
+  readonly hours: Given;
+}
+
+/**
+ * Tasks in their runs: scraping or abrading a coat, the coat on it, what is thrown into that and washing up are one run, which
+ * is not begun where its coat would not be down and washed up that day.
+ */
+export function runsOfWork(tasks: readonly Task[], day: Day): TaskInRun[] {
+  const members: Member[] = [];
+  for (const task of tasks) members.push(memberOf(task, members, day));
+  return members.map((member, at) => {
+    const { joined, peopleAtIt, leadPeople } = member;
+    const runLeft = worked(at, 'start', () => Math.min(known(day.onSite), hoursLeft(members, at, everyHour)));
+    return { joined, peopleAtIt, leadPeople, runLeft, coatIn: worked(at, 'start', () => coatIn(members, at)) };
+  });
+}
+
+function memberOf(task: Task, above: readonly Member[], day: Day): Member {
+  const [at, before] = [above.length, above.at(-1)];
+  const joined = worked(at, 'joined', () => (before === undefined ? 0 : joins(task, before)));
+  const leadPeople = worked(at, 'leadPeople', () =>
+    known(before !== undefined && isOne(joined) ? before.leadPeople : task.people),
+  );
+  const peopleAtIt = worked(at, 'peopleAtIt', () => peopleAt(task, joined, leadPeople, day));
+  const run = worked(at, 'start', () => (before === undefined ? 1 : runAfter(before, task, above)));
+  return {
+    task,
+    joined,
+    leadPeople,
+    peopleAtIt,
+    run,
+    coatBegun: worked(at, 'start', () => coatBegun(task, run, before)),
+    hours: worked(at, 'start', () => runHours(task, joined, peopleAtIt)),
+  };
+}
+
+/** Only where somebody is free beside those at the task above, and nothing is waited for. */
+function joins(task: Task, before: Member): number {
+  const sameVisit = compareNumbers(known(task.visit), known(before.task.visit)) === 0;
+  const noWait = isZero(known(before.task.include) * known(before.task.wait));
+  const anybodyFree = compareNumbers(known(task.crewHere), known(before.leadPeople)) > 0;
+  return task.beside && sameVisit && noWait && anybodyFree ? 1 : 0;
+}
+
+function peopleAt(task: Task, joined: Given, leadPeople: Given, day: Day): number {
+  const [beside, allFree] = [isOne(joined), isOne(day.allBeside)];
+  if (!beside || !allFree) return known(task.people);
+  return Math.max(known(task.people), subtract(known(task.crewHere), known(leadPeople)));
+}
+
+/** A run is opened by the first task that is done to a coat. */
+function runAfter(before: Member, task: Task, above: readonly Member[]): number {
+  const opens =
+    !isZero(known(task.include)) &&
+    task.over !== 'none' &&
+    !above.some((each) => each.task.over === task.over && isOne(each.task.include));
+  return add(known(before.run), opens ? 1 : 0);
+}
+
+function coatBegun(task: Task, run: Given, before: Member | undefined): number {
+  if (isOne(task.include) && task.lays !== 'none') return 1;
+  if (before === undefined || compareNumbers(known(run), known(before.run)) > 0) return 0;
+  return known(before.coatBegun);
+}
+
+/** What runs beside another adds none; nor does abrading where a window is over, since it is not over on the day. */
+function runHours(task: Task, joined: Given, peopleAtIt: Given): number {
+  const [left, nobody] = [isZero(known(task.include)), isZero(known(peopleAtIt))];
+  if (left || nobody) return 0;
+  const aside = add(add(add(known(joined), known(task.loadsOut)), known(task.anotherDay)), known(task.abrades));
+  return compareNumbers(aside, 0) > 0 ? 0 : known(task.byRate) / known(peopleAtIt);
+}
+
+type Counts = (member: Member) => boolean;
+const everyHour: Counts = () => true;
+const beforeItsCoat: Counts = ({ coatBegun: begun }) => isZero(known(begun));
+
+function coatIn(members: readonly Member[], at: number): number {
+  const run = members[at]?.run ?? 0;
+  const coats = members.filter((each) => isSame(each.run, run)).map((each) => known(each.coatBegun));
+  return isZero(coats.reduce(add, 0)) ? 0 : Math.max(0, hoursLeft(members, at, beforeItsCoat));
+}
+
+/** Of the run of the task `at`: its hours less those above. */
+function hoursLeft(members: readonly Member[], at: number, counts: Counts): number {
+  const run = members[at]?.run ?? 0;
+  const sum = (among: readonly Member[]): number =>
+    among
+      .filter((each) => isSame(each.run, run) && counts(each))
+      .reduce((hours, each) => add(hours, known(each.hours)), 0);
+  return at === 0 ? sum(members) : subtract(sum(members), sum(members.slice(0, at)));
+}
+
+function isSame(one: Given, other: Given): boolean {
+  return compareNumbers(known(one), known(other)) === 0;
+}

@@ -1,0 +1,229 @@
+import { add, compareNumbers, subtract } from '../units/cell-arithmetic.ts';
+import { roundUpTo, wholePart } from '../units/decimal-rounding.ts';
+import { fails, type Given, isOne, isZero, known, worked } from './given.ts';
+import { runsOfWork, type TaskInRun } from './runs-of-work.ts';
+import type { Coat, Day, Task, TaskTimes } from './task.ts';
+
+/**
+ * The crew's day: when each task of a job is done, in the order of the work. One pass over the tasks: each begins when what is
+ * above it is done and its coat takes it, in the morning after or on another visit where the day would not hold it. Hours; times
+ * are hours after midnight of the first day. A number that failed fails what is worked out from it, and nothing else.
+ * As columns of formulas the same stands in templates/parts/hours/clock-columns.json.
+ */
+export function schedule(tasks: readonly Task[], coats: readonly Coat[], day: Day): TaskTimes[] {
+  const runs = runsOfWork(tasks, day);
+  const done: Row[] = [];
+  for (const [at, task] of tasks.entries()) {
+    const run = runs[at];
+    if (run !== undefined) done.push(timesOf({ task, run, above: done, before: done.at(-1), coats, day }));
+  }
+  return done;
+}
+
+/** A task with what the tasks below it ask. */
+interface Row extends TaskTimes {
+  readonly task: Task;
+  readonly visitSoFar: Given;
+  readonly loadedSoFar: Given;
+  readonly leadFree: Given;
+  readonly freeAt: Given;
+}
+
+/** Where the pass stands: a task, and what is above it. */
+interface Here {
+  readonly task: Task;
+  readonly run: TaskInRun;
+  readonly above: readonly Row[];
+  readonly before: Row | undefined;
+  readonly coats: readonly Coat[];
+  readonly day: Day;
+}
+
+function timesOf(here: Here): Row {
+  const { task, run, above, before, day } = here;
+  const { joined, peopleAtIt, leadPeople } = run;
+  const told = (result: keyof TaskTimes, work: () => number): Given => worked(above.length, result, work);
+  const ready = told('ready', () => readyAt(here));
+  const visitUsed = told('visitUsed', () => visitOf(here, ready));
+  const start = told('start', () => startOf(here, ready, visitUsed));
+  const windowPassed = told('windowPassed', () => windowPassedAt(here, start));
+  const hours = told('hours', () => labourOf(task, windowPassed));
+  const unhelpedFor = told('elapsed', () => unhelpedHours(here, start));
+  const elapsed = told('elapsed', () => elapsedOf(here, hours, unhelpedFor));
+  const finish = told('finish', () => finishOf(known(start), known(elapsed), day));
+  return {
+    ...{ task, joined, peopleAtIt, leadPeople, ready, visitUsed, start, windowPassed, hours, elapsed, finish },
+    dayNo: told('dayNo', () => add(dayOf(known(start), day), 1)),
+    clockAdded: told('clockAdded', () => addedToClock(here, start, finish)),
+    visitSoFar: told('visitUsed', () => plannedSoFar(task, before)),
+    loadedSoFar: told('visitUsed', () => loadedSoFar(here, visitUsed, elapsed)),
+    leadFree: told('finish', () => known(before !== undefined && isOne(joined) ? before.leadFree : finish)),
+    freeAt: told('finish', () => (before ? Math.max(known(before.freeAt), known(finish)) : known(finish))),
+  };
+}
+
+/** What is waited for is done, and the coat takes the next step. */
+function readyAt({ task, run, above, before, coats, day }: Here): number {
+  if (before === undefined) return add(known(day.siteFrom), known(day.firstSetUp));
+  return Math.max(
+    known(before.ready),
+    isOne(run.joined) ? 0 : add(known(before.finish), known(before.task.include) * known(before.task.wait)),
+    task.after === 'above' ? 0 : known((above.find((row) => row.task.name === task.after) ?? nowhere()).finish),
+    isDoneToCoat(task) && isLaidAbove(task.over, above)
+      ? add(downAt(task, above), known(coatOf(task, coats).recoatFrom))
+      : 0,
+  );
+}
+
+/** As planned, and one later for each wait after which the day would not hold the rest of the run, and loading out. */
+function visitOf(here: Here, ready: Given): number {
+  const { task, run, before, day } = here;
+  if (before === undefined) return 1;
+  const visit = known(before.visitUsed);
+  if (isZero(task.include)) return visit;
+  if (isMore(known(task.visit), known(before.visitSoFar))) return add(visit, 1);
+  const [joined, noWait] = [isOne(run.joined), !isMore(known(ready), known(before.freeAt))];
+  if (joined || noWait) return visit;
+  const midnight = known(day.clockDay) * dayOf(known(before.freeAt), day);
+  const coatAt = add(known(ready), task.over === 'none' ? 0 : known(run.coatIn));
+  const coatTooLate = isMore(coatAt, add(midnight, known(day.coatStartUntil)));
+  const done = add(add(known(ready), known(run.runLeft)), loadingLeft(before, day));
+  const dayTooShort = isMore(done, dayEnds(midnight, day));
+  return coatTooLate || (isOfCoats(task) && dayTooShort) ? add(visit, 1) : visit;
+}
+
+function startOf(here: Here, ready: Given, visitUsed: Given): number {
+  const { task, run, before, day } = here;
+  if (before === undefined) return known(ready);
+  if (isMore(known(visitUsed), known(before.visitUsed)))
+    return Math.max(known(ready), comesAgainAt(known(ready), before, day));
+  if (isOne(run.joined)) return Math.max(known(isOne(before.joined) ? before.finish : before.start), known(ready));
+  if (isZero(task.include)) return known(before.freeAt);
+  if (!isOfCoats(task)) return Math.max(known(before.freeAt), known(ready));
+  const free = known(before.freeAt);
+  const midnight = known(day.clockDay) * dayOf(free, day);
+  const tooLate = isMore(free, add(midnight, known(day.coatStartUntil)));
+  const dayTooShort = isMore(add(free, hoursWanted(here, before)), dayEnds(midnight, day));
+  if (tooLate || dayTooShort) return add(add(midnight, known(day.clockDay)), known(day.siteFrom));
+  return Math.max(free, known(ready));
+}
+
+/** On the next day, or on the one in whose first half the coat takes the next step. */
+function comesAgainAt(ready: number, before: Row, day: Day): number {
+  const nextDay = add(dayOf(known(before.freeAt), day), 1);
+  const coatsDay = roundUpTo(quotient(subtract(ready, known(day.visitBeginUntil)), known(day.clockDay)), 0);
+  return add(add(known(day.clockDay) * Math.max(nextDay, coatsDay), known(day.siteFrom)), known(day.laterSetUp));
+}
+
+/** What the day must still hold for a task to be begun: of a coat, its run and loading out; of what is done to one, itself. */
+function hoursWanted({ task, run, day }: Here, before: Row): number {
+  if (task.lays === 'none') return Math.min(quotient(known(task.byRate), known(run.peopleAtIt)), known(day.onSite));
+  return add(known(run.runLeft), loadingLeft(before, day));
+}
+
+/** What is broadcast to refusal holds the next coat by its texture. */
+function windowPassedAt({ task, above, before, coats }: Here, start: Given): number {
+  if (before === undefined) return 0;
+  const [apart, left] = [task.over === 'none', isZero(task.include)];
+  if (apart || left) return 0;
+  const [notLaid, toRefusal] = [!isLaidAbove(task.over, above), isOne(coatOf(task, coats).toRefusal)];
+  if (notLaid || toRefusal) return 0;
+  return isMore(known(start), add(downAt(task, above), known(coatOf(task, coats).recoatUntil))) ? 1 : 0;
+}
+
+function labourOf(task: Task, windowPassed: Given): number {
+  const work = known(task.include) * known(task.byRate);
+  return work * (isOne(task.abrades) ? Math.max(known(task.factor), known(windowPassed)) : known(task.factor));
+}
+
+/** Until the first, beside which it runs, is free to help. */
+function unhelpedHours({ run, before, day }: Here, start: Given): number {
+  if (before === undefined || !isOne(run.joined)) return 0;
+  const nights = subtract(dayOf(known(before.leadFree), day), dayOf(known(start), day));
+  return Math.max(0, subtract(subtract(known(before.leadFree), known(start)), known(day.night) * nights));
+}
+
+function elapsedOf({ task, run }: Here, hours: Given, unhelpedFor: Given): number {
+  const people = known(run.peopleAtIt);
+  const [alone, doneBefore] = [isZero(task.helped), !isMore(known(hours), people * known(unhelpedFor))];
+  if (alone || doneBefore) return quotient(known(hours), people);
+  const left = subtract(known(hours), people * known(unhelpedFor));
+  return add(known(unhelpedFor), quotient(left, add(people, isOne(run.joined) ? known(run.leadPeople) : 0)));
+}
+
+/** What is not done by the end of the day goes on in the morning. */
+function finishOf(start: number, elapsed: number, day: Day): number {
+  const end = add(start, elapsed);
+  const midnight = known(day.clockDay) * dayOf(start, day);
+  const over = subtract(subtract(subtract(end, midnight), known(day.siteUntil)), known(day.grace));
+  return add(end, known(day.night) * Math.max(0, roundUpTo(quotient(over, known(day.onSite)), 0)));
+}
+
+/** With what is waited before it in the same visit; nights, and what comes after the last task of a visit, are not paid. */
+function addedToClock({ before, day }: Here, start: Given, finish: Given): number {
+  const since = (time: number): number => {
+    const nights = subtract(dayOf(known(finish), day), dayOf(time, day));
+    return subtract(subtract(known(finish), time), known(day.night) * nights);
+  };
+  if (before === undefined) return since(known(start));
+  if (isMore(dayOf(known(start), day), dayOf(known(before.freeAt), day))) return since(known(start));
+  return isMore(known(finish), known(before.freeAt)) ? since(known(before.freeAt)) : 0;
+}
+
+function plannedSoFar(task: Task, before: Row | undefined): number {
+  if (before === undefined) return known(task.visit);
+  return Math.max(known(before.visitSoFar), known(task.include) * known(task.visit));
+}
+
+/** Loading out that tasks of its visit have done so far. */
+function loadedSoFar({ task, before }: Here, visitUsed: Given, elapsed: Given): number {
+  const loaded = (): number => known(task.loadsOut) * known(elapsed);
+  if (before === undefined) return loaded();
+  return add(isMore(known(visitUsed), known(before.visitUsed)) ? 0 : known(before.loadedSoFar), loaded());
+}
+
+function loadingLeft(before: Row, day: Day): number {
+  return Math.max(0, subtract(known(day.loadOut), known(before.loadedSoFar)));
+}
+
+function dayEnds(midnight: number, day: Day): number {
+  return add(add(midnight, known(day.siteUntil)), known(day.grace));
+}
+
+function dayOf(time: number, day: Day): number {
+  return wholePart(quotient(time, known(day.clockDay)));
+}
+
+function isOfCoats({ lays, over }: Task): boolean {
+  return lays !== 'none' || over !== 'none';
+}
+
+function isDoneToCoat(task: Task): boolean {
+  const [apart, left] = [task.over === 'none', isZero(task.include)];
+  return !apart && !left;
+}
+
+function isLaidAbove(coat: string, above: readonly Row[]): boolean {
+  return above.some(({ task }) => task.lays === coat && isOne(task.include));
+}
+
+/** When the coat that a task is done to was down. */
+function downAt(task: Task, above: readonly Row[]): number {
+  return known((above.find((row) => row.task.lays === task.over) ?? nowhere()).finish);
+}
+
+function coatOf(task: Task, coats: readonly Coat[]): Coat {
+  return coats.find(({ name }) => name === task.over) ?? nowhere();
+}
+
+function nowhere(): never {
+  return fails('notFound');
+}
+
+function quotient(dividend: number, divisor: number): number {
+  return divisor === 0 ? fails('division') : dividend / divisor;
+}
+
+function isMore(one: number, other: number): boolean {
+  return compareNumbers(one, other) > 0;
+}
