@@ -28,7 +28,10 @@ async function faults(page: Page): Promise<string[]> {
     const { axe } = globalThis as unknown as {
       axe: { run(node: Node, options: object): Promise<{ violations: Found[]; passes: unknown[] }> };
     };
-    const { violations, passes } = await axe.run(document, { runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] });
+    const { violations, passes } = await axe.run(document, {
+      runOnly: { type: 'tag', values: tags },
+      resultTypes: ['violations'],
+    });
     if (passes.length === 0) return ['axe looked at nothing'];
     return violations.flatMap(({ id, nodes }) =>
       nodes.map((node) => `${id}: ${JSON.stringify(node.target)} ${node.failureSummary}`),
