@@ -1,5 +1,4 @@
 import type { ValueType } from '../formula/checked-tree.ts';
-import { isCode } from '../formula/code-text.ts';
 import {
   type EntryContext,
   type EntryReading,
@@ -11,6 +10,7 @@ import { type CompiledColumn, type CompiledTable, caseOf } from '../template/com
 import type { PlacedRow } from '../template/composed-sheet.ts';
 import type { ColumnFile, LineFile, RowCell, RowFile } from '../template/line-schema.ts';
 import { ownValue } from '../template/own-value.ts';
+import { rowNameRefusal, withRowCodes } from '../template/row-names.ts';
 import { sheetLimits } from '../template/sheet-limits.ts';
 import { unitCaseOf } from '../template/table-shape.ts';
 import { nearestWord } from '../units/nearest-word.ts';
@@ -46,7 +46,16 @@ export function readGivenRows(table: CompiledTable, value: unknown, context: Cli
     return { kind: 'refused', reasons: [messages.tooManyRows(sheetLimits.rowsPerTable)] };
   const reader = new RowReader(table, context);
   const read = value.map((row: unknown, at) => reader.row(row, at + 1));
-  return reader.reasons.length > 0 ? { kind: 'refused', reasons: reader.reasons } : { kind: 'rows', rows: read };
+  if (reader.reasons.length > 0) return { kind: 'refused', reasons: reader.reasons };
+  return { kind: 'rows', rows: table.key === undefined ? read : identified(read, table.key, name) };
+}
+
+/** Each row under its code, which is made from the words by which it is called. */
+function identified(rows: readonly PlacedRow[], key: string, table: string): PlacedRow[] {
+  return withRowCodes(rows, key).map(({ cells, ...row }) => {
+    const code = ownValue(cells, key);
+    return typeof code === 'string' ? { id: code, cells, path: `${table}.${code}` } : { ...row, cells };
+  });
 }
 
 /** The type of a column in a row of which only some cells are given: units may follow a choice in the row. */
@@ -86,7 +95,7 @@ class RowReader {
     if (key === undefined) return missing;
     const code = cells[key];
     if (code === undefined) this.reasons.push(messages.keyMissing(number, key));
-    return typeof code === 'string' ? { id: code, cells, path: `${definition.name}.${code}` } : missing;
+    return missing;
   }
 
   private cell(name: string, cell: unknown, cells: RowFile): RowCell | { readonly refused: string } {
@@ -98,8 +107,8 @@ class RowReader {
     }
     const { definition } = column;
     if (definition.kind === 'key') {
-      if (typeof cell !== 'string') return { refused: messages.codeWanted };
-      return isCode(cell) ? cell : { refused: messages.noCode(cell) };
+      const refusal = typeof cell === 'string' ? rowNameRefusal(cell) : messages.nameWanted;
+      return refusal === undefined && typeof cell === 'string' ? cell : { refused: refusal ?? '' };
     }
     if (definition.kind === 'text') return typeof cell === 'string' ? cell : { refused: messages.textWanted };
     if (isFormula(cell))

@@ -11,7 +11,7 @@ export const help = `Prices one or more coating systems on a floor.
                      they stand: --set reader_name='Dana R.'
   --set TABLE.ROW.COLUMN=VALUE
                      The same for a cell. ROW is the row's key, or its number from 1.
-  --rows TABLE=JSON  Gives a table other rows: --rows areas='[{"place":"bay","length":24,"width":22}]'.
+  --rows TABLE=JSON  Gives a table other rows: --rows areas='[{"place":"Bay","length":24,"width":22}]'.
                      --set applies after it.
   --pricelist FILE   Products from this CSV file in place of the demo's.
   --json             Every line, table and check as JSON, in place of the readable tables.

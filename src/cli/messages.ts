@@ -42,11 +42,10 @@ export const messages = {
   rowsNoList: 'A list of rows is wanted: [{ "column": value, … }, …].',
   tooManyRows: (most: number) => `A table has at most ${most} rows.`,
   rowNoObject: (row: number) => `Row ${row} is no object: write { "column": value, … }.`,
-  keyMissing: (row: number, key: string) => `Row ${row} lacks its “${key}”: every row has its code.`,
+  keyMissing: (row: number, key: string) => `Row ${row} lacks its “${key}”: every row has its name.`,
   cellAt: (row: number, column: string, reason: string) => `Row ${row}, ${column}: ${reason}`,
-  noCode: (text: string) => `“${text}” is not a code: lower-case letters, digits and underscores.`,
   textWanted: 'A text is wanted here.',
-  codeWanted: 'A code is wanted here.',
+  nameWanted: 'A name is wanted here: a word or two.',
   formulaNotHere: 'Its rows give no formulas of their own.',
   cellForms: 'A number, a text, or { "formula": "…" } is wanted here.',
 } as const;

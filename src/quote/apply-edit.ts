@@ -131,6 +131,8 @@ function editTable(quote: QuoteDocument, edit: TableEdit, stacks: StackOfOption)
   if (edit.kind === 'enterCell') {
     const definition = table.columns.get(edit.column)?.definition;
     if (definition === undefined) return refused(`The table “${edit.table}” has no column “${edit.column}”.`);
+    if (definition.kind === 'key' && table.definition.rows !== 'free')
+      return refused(`The rows of “${table.definition.title}” have their names from the sheet.`);
     const gathered = table.definition.rows === 'gathered';
     if (!gathered && !rowIds(table, before).includes(edit.row))
       return refused(`The table “${edit.table}” has no row “${edit.row}”.`);

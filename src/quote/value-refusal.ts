@@ -3,6 +3,7 @@ import { entryRefusal } from '../template/cell-contents.ts';
 import { isConstant } from '../template/constant.ts';
 import type { ProductRow } from '../template/entries.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
+import { rowNameRefusal } from '../template/row-names.ts';
 import { writtenRefusal } from '../template/written-text.ts';
 import { serialDay } from '../units/serial-day.ts';
 import type { StoredValue } from './quote-document.ts';
@@ -20,6 +21,8 @@ export function valueRefusal(
     if (definition.kind !== 'formula') return `“${name}” is not worked out; enter it instead.`;
     return Number.isFinite(stored.instead) ? undefined : `“${name}” must be a number.`;
   }
+  if (typeof stored === 'object' && 'written' in stored && definition.kind === 'key')
+    return rowNameRefusal(stored.written);
   if (typeof stored === 'object' && 'written' in stored)
     return definition.kind === 'words' ? writtenRefusal(stored.written) : `“${name}” takes no words.`;
   const value = typeof stored === 'object' ? stored.value : stored;

@@ -3,9 +3,10 @@ import { nearestName } from '../formula/nearest-name.ts';
 import { didYouMean } from '../units/nearest-word.ts';
 import { applySets, type PlacedSet } from './apply-set.ts';
 import type { ComposedSection, ComposedSheet, PlacedLine, PlacedRow, PlacedTable } from './composed-sheet.ts';
-import type { RowFile } from './line-schema.ts';
+import type { RowCell, RowFile } from './line-schema.ts';
 import { ownValue } from './own-value.ts';
 import { withRowChoices } from './row-choices.ts';
+import { rowNameRefusal, withRowCodes } from './row-names.ts';
 import type { SheetFault } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
 import type { Layer, SheetFile, TableFile } from './sheet-schema.ts';
@@ -127,15 +128,16 @@ class Composer {
     return this.identified(table, rows);
   }
 
-  private identified(table: TableFile, rows: readonly Omit<PlacedRow, 'id'>[]): PlacedRow[] {
+  private identified(table: TableFile, given: readonly Omit<PlacedRow, 'id'>[]): PlacedRow[] {
     const key = table.columns.find((column) => column.kind === 'key')?.name;
+    const rows = key === undefined || table.rows !== 'free' ? given : withRowCodes(given, key);
     const seen = new Map<string, string>();
     return rows.map((row, at) => {
       const code = key === undefined ? undefined : ownValue(row.cells, key);
       const id = typeof code === 'string' ? code : `row_${at + 1}`;
       if (key !== undefined && code === undefined) this.fault(row.path, `The row lacks its key “${key}”.`);
       else if (key !== undefined && (typeof code !== 'string' || !isCode(code)))
-        this.fault(`${row.path}.${key}`, 'A key is a code: lower-case letters, digits and underscores.');
+        this.fault(`${row.path}.${key}`, whyNoName(code, table.rows === 'free'));
       const before = seen.get(id);
       if (before !== undefined)
         this.fault(row.path, `There are two rows “${id}” in ${table.name}; the other is ${before}.`);
@@ -147,4 +149,10 @@ class Composer {
   private fault(path: string, reason: string): void {
     this.faults.push({ path, reason });
   }
+}
+
+function whyNoName(given: RowCell | undefined, peopleName: boolean): string {
+  if (!peopleName) return 'A key is a code: lower-case letters, digits and underscores.';
+  const refusal = typeof given === 'string' ? rowNameRefusal(given) : undefined;
+  return refusal ?? 'A row is called by a code, or by a word or two.';
 }

@@ -69,7 +69,7 @@ describe('what cannot be judged is not called wrong', () => {
   });
 
   it('a row to explain, while the rows of its table are refused', () => {
-    const words = ['--rows', 'areas=[{"place":"Shed"}]', '--explain', 'areas.shed.length'];
+    const words = ['--rows', 'areas=[{"place":"Shed","lenght":3}]', '--explain', 'areas.shed.length'];
     const faults = faultsOf(...flake, ...words);
     expect(faults.length).toBeGreaterThan(0);
     expect(faults.filter((fault) => fault.startsWith('--explain'))).toEqual([]);

@@ -24,6 +24,23 @@ describe('the JSON', () => {
     expect(sheets[flake].tables.coats).toHaveLength(3);
   });
 
+  it('names places as people write them: two bays, of which the second is set by its code', () => {
+    const rows = {
+      areas: [
+        { place: 'Bay', length: 20, width: 10 },
+        { place: 'Bay', length: 5, width: 10 },
+      ],
+    };
+    const [system] = priced([flake], { rows, set: { 'areas.bay_2.length': 10 } });
+    expect(system?.results.option.rows.get('areas')).toMatchObject([
+      { id: 'bay', label: 'Bay' },
+      { id: 'bay_2', label: 'Bay' },
+    ]);
+    const { floor } = JSON.parse(jsonOutput(priced([flake], { rows, set: { 'areas.bay_2.length': 10 } })));
+    expect(floor.lines.floor_area.value).toBe(300);
+    expect(floor.tables.areas.map(({ place }: { place: string }) => place)).toEqual(['bay', 'bay_2']);
+  });
+
   it('gives numbers with unit and formula, codes, truths, texts, and dates as ISO text', () => {
     const { lines } = sheets[flake];
     expect(lines.labour_cost).toMatchObject({ unit: '$', formula: 'paid_hours * labour_rate' });

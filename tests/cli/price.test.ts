@@ -37,7 +37,7 @@ function price(...words: string[]): Promise<Ended> {
 
 describe('the command', () => {
   it('prices both systems on a floor of 24 by 22 ft as JSON, through npm', async () => {
-    const rows = 'areas=[{"place":"bay","shape":"rectangle","length":24,"width":22}]';
+    const rows = 'areas=[{"place":"Bay","shape":"rectangle","length":24,"width":22}]';
     const systems = ['--system', 'flake-full-broadcast', '--system', 'solid-colour'];
     const words = [
       'run',

@@ -46,6 +46,22 @@ const edits: readonly Edit[] = [
     at: 1,
     cells: { place: 'apron', length: 10, width: 4 },
   },
+  {
+    kind: 'addRow',
+    sheet: { kind: 'floor' },
+    table: 'areas',
+    row: 'place_2',
+    at: 1,
+    cells: { place: 'Lip at the door' },
+  },
+  {
+    kind: 'enterCell',
+    sheet: { kind: 'floor' },
+    table: 'areas',
+    row: 'bay',
+    column: 'place',
+    value: { written: 'Car bay' },
+  },
   { kind: 'removeRow', sheet: option, table: 'coats', row: 'second_clear' },
   { kind: 'moveRow', sheet: option, table: 'broadcast', row: 'flake', to: 0 },
   { kind: 'retitle', title: 'Juniper Lane' },
@@ -119,6 +135,14 @@ describe('a refusal says why', () => {
     expect(refusal({ ...inches, value: 10 })).toBe(words);
     expect(refusal({ ...inches, value: { instead: 10 } })).toBe(words);
     expect(refusal({ ...inches, line: 'film_constant', value: { instead: 1600 } })).toMatch(/is a constant/);
+  });
+
+  it('for a row without a name, and for one that has its name from the sheet', () => {
+    const cell = { kind: 'enterCell', sheet: { kind: 'floor' }, table: 'areas', row: 'bay', column: 'place' } as const;
+    expect(refusal({ ...cell, value: { written: ' ' } })).toBe('A row is called by a word or two.');
+    expect(refusal({ ...cell, value: { written: 'x'.repeat(81) } })).toMatch(/At most 80 characters/);
+    const machine = { sheet: { kind: 'shop' }, table: 'machine_sets', row: 'walk_behind', column: 'machine' } as const;
+    expect(refusal({ ...cell, ...machine, value: { written: 'Ours' } })).toMatch(/have their names from the sheet/);
   });
 
   it('for a share of waste of 2, which is past its limits', () => {

@@ -102,8 +102,8 @@ describe('a system', () => {
       'system rolled: sections[1].rows[0]: The row lacks its key “task”.',
     ],
     [
-      [{ use: 'preparation' }, { rowsFor: 'tasks', rows: [{ task: 'First coat' }] }],
-      'system rolled: sections[1].rows[0].task: A key is a code: lower-case letters, digits and underscores.',
+      [{ use: 'preparation' }, { rowsFor: 'tasks', rows: [{ task: ' ' }] }],
+      'system rolled: sections[1].rows[0].task: A row is called by a word or two.',
     ],
     [
       [{ use: 'preparation' }, { rowsFor: 'tasks', rows: [{ task: 'lay', factr: 1 }] }],

@@ -35,7 +35,7 @@ export interface ShownFrom {
 }
 
 /** What stands in place of what a field shows otherwise. */
-export type ShownInstead = Partial<Pick<ShownField, 'shown' | 'kind' | 'typed'>>;
+export type ShownInstead = Partial<Pick<ShownField, 'shown' | 'kind' | 'typed' | 'chosen'>>;
 
 /** Makes the fields of a sheet, and tells which need not be made again. */
 export class FieldMaker {
@@ -95,7 +95,7 @@ export class FieldMaker {
     const { products: productNames, measures } = this;
     const value = cell === undefined ? undefined : this.results.read(cell);
     const from = [definition, type, cell, value, stored, standard, ownFormula, worked, productNames, measures];
-    return this.kept.fields.view(name, [...from, instead.shown, instead.kind, instead.typed], () => ({
+    return this.kept.fields.view(name, [...from, instead.shown, instead.kind, instead.typed, instead.chosen], () => ({
       ...shownField({ ...parts, value, productNames, measures }),
       ...instead,
     }));

@@ -1,13 +1,15 @@
 import type { CellPlace, CellValue } from '../../../formula/cells.ts';
+import { isCode } from '../../../formula/code-text.ts';
 import { FormulaReader } from '../../../template/compile-formula.ts';
 import { type CompiledColumn, type CompiledTable, caseOf } from '../../../template/compiled-stack.ts';
 import type { ColumnFile, RowCell, RowFile } from '../../../template/line-schema.ts';
 import { ownValue } from '../../../template/own-value.ts';
 import type { OptionRow } from '../../../template/plan.ts';
+import { rowWords } from '../../../template/table-rows.ts';
 import { writtenIn } from '../../../template/written-words.ts';
 import type { ShownField } from '../../parts/shown-field.ts';
 import { KeptViews } from '../kept-views.ts';
-import { type FieldMaker, plainStandard } from './field-maker.ts';
+import { type FieldMaker, plainStandard, type ShownInstead } from './field-maker.ts';
 import { type ShownColumn, shownColumn } from './shown-column.ts';
 import { tellingColumns } from './telling-columns.ts';
 
@@ -94,7 +96,8 @@ export class TableMaker {
       const own = ownCells(id);
       const fields = columns.map((column, of) => {
         const shown = this.maker.cellReadsAsBefore(cells[of]?.[at] ?? -1) ? standing?.[of] : undefined;
-        return shown ?? this.cell(table, column, row, at, ownValue(own, column.definition.name));
+        const given = column.definition.kind === 'key' ? ownName(own, column.definition.name) : undefined;
+        return shown ?? this.cell(table, column, row, at, given ?? ownValue(own, column.definition.name));
       });
       return this.kept.rows.view(`${name}.${id}`, [label, ...fields], () => ({ id, label, fields }));
     });
@@ -122,10 +125,9 @@ export class TableMaker {
     const standard = ownFormula ? undefined : standardCell(definition, own);
     const worked = stored === undefined ? undefined : this.workedAt(table, column, row, at, own);
     if (worked !== undefined) this.kept.typedOver.add(table.definition.name);
-    const isName = definition.kind === 'key' || definition.name === table.key;
     const words = writtenIn(this.maker.results.option.written, table.definition.name, definition.name, at);
     const unnamed = words === undefined ? {} : { shown: words, typed: words };
-    const instead = isName ? ({ shown: row.label, kind: 'result' } as const) : unnamed;
+    const instead = definition.kind === 'key' ? nameOf(table, row) : unnamed;
     const name = `${table.definition.name}.${row.id}.${definition.name}`;
     return this.maker.field(name, { definition, type, cell, stored, standard, ownFormula, worked }, instead);
   }
@@ -162,6 +164,20 @@ export class TableMaker {
     });
     return this.maker.evaluate(new FormulaReader(() => undefined).read(own.formula, scope, found.type, row.id), place);
   }
+}
+
+/** What a row is called. People name the rows that they add, so there the name is written. */
+function nameOf({ definition }: CompiledTable, { label }: OptionRow): ShownInstead {
+  return definition.rows === 'free'
+    ? { shown: label, typed: label, chosen: '', kind: 'words' }
+    : { shown: label, kind: 'result' };
+}
+
+/** What a row is called before anybody renames it. */
+function ownName(own: RowFile, key: string): string | undefined {
+  const name = ownValue(own, key);
+  if (typeof name !== 'string') return undefined;
+  return isCode(name) || typeof ownValue(own, 'label') === 'string' ? rowWords(own, name) : name;
 }
 
 function standardCell(definition: ColumnFile, own: Exclude<RowCell, object> | undefined): number | string | undefined {

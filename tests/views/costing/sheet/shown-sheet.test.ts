@@ -87,6 +87,27 @@ describe('a sheet as a screen shows it', () => {
       expect(lineIn(shop, name)).toMatchObject({ kind: 'result', standing: 'constant', typeOver: 'never' });
   });
 
+  it('takes what people call a row, says what it was called, and leaves the rows of the shop their names', async () => {
+    const quote = await openQuote();
+    const floor: SheetPlace = { kind: 'floor' };
+    const names = (place: SheetPlace, table: string) =>
+      viewOf(quote, place)
+        .sections.flatMap(({ tables }) => tables)
+        .find(({ name }) => name === table)
+        ?.rows.map(({ fields }) => fields[0]);
+    expect(names(floor, 'areas')).toMatchObject([{ kind: 'words', shown: 'Bay', typed: 'Bay', chosen: '' }]);
+    const rename = { kind: 'enterCell', sheet: floor, table: 'areas', row: 'bay', column: 'place' } as const;
+    dispatch(quote, { ...rename, value: { written: 'Car bay, left' } });
+    expect(names(floor, 'areas')).toMatchObject([{ shown: 'Car bay, left', standing: 'changed', standard: 'Bay' }]);
+    quote.session.undo();
+    expect(names(floor, 'areas')).toMatchObject([{ shown: 'Bay', standing: 'unchecked' }]);
+    expect(names({ kind: 'shop' }, 'machine_sets')?.map((field) => field?.kind)).toEqual([
+      'result',
+      'result',
+      'result',
+    ]);
+  });
+
   it('says our standard of a yes-or-no entry as yes or no, not as 1 or 0', async () => {
     const quote = await openQuote();
     const floor: SheetPlace = { kind: 'floor' };
