@@ -153,6 +153,17 @@ describe('Costing in the built app', () => {
     await close();
   });
 
+  it('calls a new area what is typed, and no price moves with a name', async () => {
+    const { page, close } = await openCosting(browser);
+    await page.getByRole('button', { name: 'Add a row' }).first().click();
+    const added = await cellOf(page, 'Areas', 'Place 2', 'Place');
+    const before = await priceOf(page, flake);
+    await enter(page, added, 'Tool shed');
+    await (await cellOf(page, 'Areas', 'Tool shed', 'Length')).waitFor();
+    expect(await priceOf(page, flake)).toBe(before);
+    await close();
+  });
+
   it('changes the width from 22 to 30 ft by keyboard alone, and keeps focus in its cell', async () => {
     const { page, close } = await openCosting(browser);
     const before = await priceOf(page, flake);
