@@ -4,8 +4,10 @@ import { whyNotEntered } from '../quote/entry-text.ts';
 import type { CompiledColumn, CompiledStack, CompiledTable } from '../template/compiled-stack.ts';
 import type { GivenValue, ProductRow, StackEntries } from '../template/entries.ts';
 import type { RowFile } from '../template/line-schema.ts';
+import { withStandingChoices } from '../template/standing-choices.ts';
 import { nearestWord } from '../units/nearest-word.ts';
-import { type CliContext, readGivenRows, readGivenText, typeInRow } from './given-rows.ts';
+import { withBroughtRows } from './brought-rows.ts';
+import { type CliContext, readGivenRows, readGivenText, rowsNamed, typeInRow } from './given-rows.ts';
 import { messages } from './messages.ts';
 
 /** What is given over the templates. */
@@ -54,11 +56,13 @@ export function giveEntries(
   const tell = (place: string, answers: readonly Answer[]): void => {
     for (const reason of refusalsIn(answers, everySheet)) faults.push(`${place}: ${reason}`);
   };
+  for (const giver of givers) giver.expect(given.rows);
   for (const [table, rows] of given.rows)
     tell(
       `--rows ${table}`,
       givers.map((giver) => giver.giveRows(table, rows)),
     );
+  for (const giver of givers) giver.bring();
   for (const [name, text] of given.sets)
     tell(
       `--set ${name}=${text}`,
@@ -96,6 +100,10 @@ function refused(reason: string): Answer {
 
 class EntryGiver {
   private stack: CompiledStack;
+  private readonly templates: CompiledStack;
+  /** The stack in which choices among rows are those of the rows that are given. */
+  private offering: CompiledStack;
+  private readonly otherRows = new Set<string>();
   private readonly context: CliContext;
   private readonly lines = new Map<string, GivenValue>();
   private readonly cells = new Map<string, Map<string, Map<string, GivenValue>>>();
@@ -104,7 +112,23 @@ class EntryGiver {
 
   constructor(stack: CompiledStack, context: CliContext) {
     this.stack = stack;
+    this.templates = stack;
+    this.offering = stack;
     this.context = context;
+  }
+
+  /** Rows that are to come: others, given before them, may choose among them. */
+  expect(rows: Given['rows']): void {
+    const given = [...rows].flatMap(([name, value]) => {
+      const key = this.stack.tables.get(name)?.key;
+      return key === undefined ? [] : [[name, rowsNamed(value, key)] as const];
+    });
+    this.offering = withStandingChoices(this.stack, new Map(given));
+  }
+
+  /** The rows of other tables that come and go with those that were given. */
+  bring(): void {
+    this.stack = withBroughtRows(this.templates, this.stack, this.otherRows);
   }
 
   given(): GivenStack {
@@ -118,9 +142,10 @@ class EntryGiver {
     if (table === undefined) return absentWord(name, tables.keys(), (near) => messages.noTable(name, near));
     this.unknownRows.add(name);
     if (value === undefined) return taken;
-    const read = readGivenRows(table, value, this.context);
+    const read = readGivenRows(this.offering.tables.get(name) ?? table, value, this.context);
     if (read.kind === 'refused') return read;
     this.unknownRows.delete(name);
+    this.otherRows.add(name);
     this.stack = { ...this.stack, tables: new Map([...tables, [name, { ...table, rows: read.rows }]]) };
     return taken;
   }
@@ -148,7 +173,7 @@ class EntryGiver {
     if (name === productTable) return refused(messages.ofPriceList);
     const table = this.stack.tables.get(name);
     if (table === undefined) return absentWord(name, this.stack.tables.keys(), (near) => messages.noTable(name, near));
-    const column = table.columns.get(columnName);
+    const column = this.offering.tables.get(name)?.columns.get(columnName);
     if (column === undefined)
       return absentWord(columnName, table.columns.keys(), (near) => messages.noColumn(name, columnName, near));
     if (this.unknownRows.has(name)) return taken;

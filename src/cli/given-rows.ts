@@ -8,6 +8,7 @@ import {
 } from '../quote/entry-text.ts';
 import { type CompiledColumn, type CompiledTable, caseOf } from '../template/compiled-stack.ts';
 import type { PlacedRow } from '../template/composed-sheet.ts';
+import type { GivenTable } from '../template/entries.ts';
 import type { ColumnFile, LineFile, RowCell, RowFile } from '../template/line-schema.ts';
 import { ownValue } from '../template/own-value.ts';
 import { rowNameRefusal, withRowCodes } from '../template/row-names.ts';
@@ -56,6 +57,15 @@ function identified(rows: readonly PlacedRow[], key: string, table: string): Pla
     const code = ownValue(cells, key);
     return typeof code === 'string' ? { id: code, cells, path: `${table}.${code}` } : { ...row, cells };
   });
+}
+
+/** What rows that are given are called, before anything else in them is looked at. */
+export function rowsNamed(value: unknown, key: string): GivenTable {
+  const rows = (Array.isArray(value) ? value : []).flatMap((row: unknown, at): [string, RowFile][] => {
+    if (!isObject(row) || typeof row[key] !== 'string') return [];
+    return [[`row_${at + 1}`, { [key]: row[key], ...(typeof row.label === 'string' && { label: row.label }) }]];
+  });
+  return { order: rows.map(([id]) => id), added: new Map(rows), cells: new Map() };
 }
 
 /** The type of a column in a row of which only some cells are given: units may follow a choice in the row. */

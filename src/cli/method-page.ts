@@ -90,7 +90,9 @@ function numbersGiven(sheet: SheetFile): number {
       case 'rows':
         return section.rows.flatMap((row) => Object.values(row));
       case 'own':
-        return section.tables.flatMap(({ start }) => start.flatMap((row) => Object.values(row)));
+        return section.tables.flatMap(({ start, brings }) =>
+          [...start, ...brings.flatMap(({ rows }) => rows)].flatMap((row) => Object.values(row)),
+        );
       default:
         return section satisfies never;
     }

@@ -43,7 +43,7 @@ export function sheetLines(sheet: SheetFile, names: DeclaredNames): string[] {
         ...spaced(section.for === undefined ? [] : [useWords[section.for]]),
         ...spaced(section.note === undefined ? [] : [words(section.note)]),
         ...spaced(markdownTable(definitionHeadings, lines)),
-        ...section.tables.flatMap(tableLines),
+        ...section.tables.flatMap((table) => tableLines(table, names)),
       ];
     }),
   ];
@@ -84,7 +84,7 @@ function setCells(name: string, value: SetValue, { definitions, tables }: Declar
   return [what, valueText(value, definition.unit), unitWords(definition.unit)];
 }
 
-function tableLines(table: TableFile): string[] {
+function tableLines(table: TableFile, { tables }: DeclaredNames): string[] {
   const { name, title, note, columns, start } = table;
   return [
     '',
@@ -93,6 +93,11 @@ function tableLines(table: TableFile): string[] {
     [rowsWords(table), ...outlineWords(table), ...(note === undefined ? [] : [words(note)])].join(' '),
     ...spaced(markdownTable(definitionHeadings, columns.map(definitionRow))),
     ...(start.length === 0 ? [] : ['', `#### ${words(title)}: its own rows`, ...spaced(rowTable(table, start))]),
+    ...table.brings.flatMap((brings) => {
+      const target = tables.get(brings.table);
+      const heading = `#### ${words(title)}: rows of ${words(target?.title ?? brings.table)} that come with each`;
+      return ['', heading, ...spaced(rowTable(target, brings.rows))];
+    }),
   ];
 }
 

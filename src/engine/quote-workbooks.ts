@@ -1,6 +1,6 @@
 import type { Edit, SingleEdit } from '../quote/edit.ts';
 import type { OptionResults } from '../quote/option-results.ts';
-import type { QuoteDocument, QuoteOption } from '../quote/quote-document.ts';
+import type { QuoteDocument, QuoteOption, SheetEntries } from '../quote/quote-document.ts';
 import { givenValue, stackEntriesOf } from '../quote/stack-entries.ts';
 import type { CompiledStack } from '../template/compiled-stack.ts';
 import { type OptionPlan, planOption } from '../template/plan.ts';
@@ -53,7 +53,8 @@ export class QuoteWorkbooks {
     const singles = edit.kind === 'several' ? edit.edits : [edit];
     const values = this.valuesOf(singles);
     if (singles.every((one) => this.setsWords(one))) return this.written(quote, singles);
-    if (values === undefined) return this.rebuild(quote, (option) => singles.some((one) => touches(one, option)));
+    if (values === undefined || this.othersFollow(quote, singles))
+      return this.rebuild(quote, (option) => singles.some((one) => touches(one, option)));
     const changes = [...values].map(
       ([option, cells]): OptionChange => ({ option, changed: this.open.get(option)?.workbook.setValues(cells) ?? [] }),
     );
@@ -111,6 +112,16 @@ export class QuoteWorkbooks {
     return values;
   }
 
+  /** Whether tables that no edit names are others: their rows come and go with those of one that does. */
+  private othersFollow(quote: QuoteDocument, edits: readonly SingleEdit[]): boolean {
+    const named = new Set(edits.map((edit) => ('table' in edit ? edit.table : '')));
+    const before = entriesOf(this.current);
+    return entriesOf(quote).some(({ tables }, sheet) => {
+      const stood = before[sheet]?.tables ?? {};
+      return Object.keys({ ...stood, ...tables }).some((name) => !named.has(name) && stood[name] !== tables[name]);
+    });
+  }
+
   results(option: string): OptionResults | undefined {
     const found = this.open.get(option);
     if (found === undefined) return undefined;
@@ -137,7 +148,7 @@ export class QuoteWorkbooks {
       if (stack === undefined) faults.push({ path: option.title, reason: 'Its sheets cannot be used.' });
       const plan = stack && planOption(stack, stackEntriesOf(quote, option), products);
       faults.push(...(plan?.faults ?? []));
-      return stack && plan ? [{ option, stack, planned: plan }] : [];
+      return plan ? [{ option, stack: plan.stack, planned: plan }] : [];
     });
     if (faults.length > 0) return { kind: 'refused', faults };
     const order = quote.options.map((option) => option.id);
@@ -153,6 +164,10 @@ export class QuoteWorkbooks {
     this.current = quote;
     return { kind: 'followed', changes: planned.map(({ option }) => ({ option: option.id, changed: 'all' })) };
   }
+}
+
+function entriesOf(quote: QuoteDocument | undefined): SheetEntries[] {
+  return quote === undefined ? [] : [quote.shop, quote.floor, ...quote.options.map(({ entries }) => entries)];
 }
 
 /** What was gone past in the sheets of an option. */

@@ -1,17 +1,10 @@
-import type { CompiledStack, CompiledTable } from '../template/compiled-stack.ts';
+import type { CompiledStack } from '../template/compiled-stack.ts';
 import type { ProductRow } from '../template/entries.ts';
 import { withLine, withPass, withProducts, withTable } from './changed-quote.ts';
 import type { Edit, SingleEdit } from './edit.ts';
 import { passRefusal } from './pass-refusal.ts';
-import {
-  entriesAt,
-  layerOf,
-  mostOptions,
-  type QuoteDocument,
-  type SheetPlace,
-  type StoredTable,
-} from './quote-document.ts';
-import { addRow, enterCell, moveRow, removeRow, replaceRows, rowIds } from './stored-table.ts';
+import { entriesAt, layerOf, mostOptions, type QuoteDocument, type SheetPlace } from './quote-document.ts';
+import { editedTables, type TableEdit } from './table-edit.ts';
 import { valueRefusal } from './value-refusal.ts';
 
 export type EditResult =
@@ -47,7 +40,7 @@ export function applyEdit(quote: QuoteDocument, edit: Edit, stacks: StackOfOptio
       return passStop(quote, edit, stacks);
     case 'restoreTable': {
       const changed = withTable(quote, edit.sheet, edit.table, edit.content);
-      return tableChanged(quote, edit, ofProducts(changed, edit.products));
+      return tablesChanged(quote, edit.sheet, [edit.table], ofProducts(changed, edit.products));
     }
     case 'restoreLine': {
       const changed = withLine(quote, edit.sheet, edit.line, edit.content);
@@ -56,6 +49,10 @@ export function applyEdit(quote: QuoteDocument, edit: Edit, stacks: StackOfOptio
     default:
       return edit satisfies never;
   }
+}
+
+function singleEdits(edit: Edit): readonly SingleEdit[] {
+  return edit.kind === 'several' ? edit.edits : [edit];
 }
 
 function applied(quote: QuoteDocument, inverse: Edit): EditResult {
@@ -71,17 +68,31 @@ function ofProducts(quote: QuoteDocument, products: readonly ProductRow[] | unde
   return products === undefined ? quote : { ...quote, products };
 }
 
-type TablePlace = Pick<Extract<SingleEdit, { kind: 'restoreTable' }>, 'sheet' | 'table'>;
-type LinePlace = Pick<Extract<SingleEdit, { kind: 'restoreLine' }>, 'sheet' | 'line'>;
-
-/** A table is another: its way back is the table, and the products where others came, as they stood in `quote`. */
-function tableChanged(quote: QuoteDocument, { sheet, table }: TablePlace, after: QuoteDocument): EditResult {
-  const content = entriesAt(quote, sheet)?.tables[table];
-  const before = { ...productsBefore(quote, after), ...(content !== undefined && { content }) };
-  return applied(after, { kind: 'restoreTable', sheet, table, ...before });
+/**
+ * Tables are others: the way back is what they were, and the products of before where others came, as they stood in
+ * `quote`.
+ */
+function tablesChanged(
+  quote: QuoteDocument,
+  sheet: SheetPlace,
+  tables: Iterable<string>,
+  after: QuoteDocument,
+): EditResult {
+  const before = entriesAt(quote, sheet)?.tables;
+  const edits = [...tables].map((table): SingleEdit => {
+    const content = before?.[table];
+    const products = productsBefore(quote, after);
+    return { kind: 'restoreTable', sheet, table, ...products, ...(content !== undefined && { content }) };
+  });
+  const [first, ...others] = edits;
+  return applied(after, others.length === 0 && first ? first : { kind: 'several', words: '', edits });
 }
 
-function lineChanged(quote: QuoteDocument, { sheet, line }: LinePlace, after: QuoteDocument): EditResult {
+function lineChanged(
+  quote: QuoteDocument,
+  { sheet, line }: { readonly sheet: SheetPlace; readonly line: string },
+  after: QuoteDocument,
+): EditResult {
   const content = entriesAt(quote, sheet)?.lines[line];
   const before = { ...productsBefore(quote, after), ...(content !== undefined && { content }) };
   return applied(after, { kind: 'restoreLine', sheet, line, ...before });
@@ -120,45 +131,15 @@ function enterLine(
   return lineChanged(quote, edit, withLine(supplied, edit.sheet, edit.line, edit.value));
 }
 
-type TableEdit = Extract<Edit, { kind: 'enterCell' | 'addRow' | 'removeRow' | 'moveRow' | 'replaceRows' }>;
-
+/** The rows or a cell of a table, with the rows of other tables that come and go with its own. */
 function editTable(quote: QuoteDocument, edit: TableEdit, stacks: StackOfOption): EditResult {
-  const table = stackAt(quote, edit.sheet, stacks)?.tables.get(edit.table);
-  if (table === undefined || table.layer !== layerOf(edit.sheet))
-    return refused(`There is no table “${edit.table}” in this sheet.`);
-  const before = entriesAt(quote, edit.sheet)?.tables[edit.table];
+  const stack = stackAt(quote, edit.sheet, stacks);
   const supplied = withProducts(quote, broughtBy(edit));
-  if (edit.kind === 'enterCell') {
-    const definition = table.columns.get(edit.column)?.definition;
-    if (definition === undefined) return refused(`The table “${edit.table}” has no column “${edit.column}”.`);
-    if (definition.kind === 'key' && table.definition.rows !== 'free')
-      return refused(`The rows of “${table.definition.title}” have their names from the sheet.`);
-    const gathered = table.definition.rows === 'gathered';
-    if (!gathered && !rowIds(table, before).includes(edit.row))
-      return refused(`The table “${edit.table}” has no row “${edit.row}”.`);
-    const refusal = edit.value === undefined ? undefined : valueRefusal(definition, edit.value, supplied.products);
-    if (refusal !== undefined) return refused(refusal);
-  } else if (table.definition.rows !== 'free') return refused(`The rows of “${table.definition.title}” are fixed.`);
-  const after = tableAfter(edit, table, before);
-  if (typeof after === 'string') return refused(after);
-  return tableChanged(quote, edit, withTable(supplied, edit.sheet, edit.table, after));
-}
-
-function tableAfter(edit: TableEdit, table: CompiledTable, before: StoredTable | undefined): StoredTable | string {
-  switch (edit.kind) {
-    case 'enterCell':
-      return enterCell(before, edit.row, edit.column, edit.value);
-    case 'addRow':
-      return addRow(table, before, edit.row, edit.at, edit.cells);
-    case 'removeRow':
-      return removeRow(table, before, edit.row);
-    case 'moveRow':
-      return moveRow(table, before, edit.row, edit.to);
-    case 'replaceRows':
-      return replaceRows(table, edit.rows);
-    default:
-      return edit satisfies never;
-  }
+  const edited = editedTables(edit, stack, entriesAt(quote, edit.sheet)?.tables ?? {}, supplied.products);
+  if (edited.kind === 'refused') return edited;
+  let after = supplied;
+  for (const [name, stored] of edited.tables) after = withTable(after, edit.sheet, name, stored);
+  return tablesChanged(quote, edit.sheet, edited.tables.keys(), after);
 }
 
 /** All or none: what one of them refuses leaves the quote as it was. */
@@ -173,7 +154,7 @@ function applySeveral(
     const result = applyEdit(current, one, stacks);
     if (result.kind === 'refused') return result;
     current = result.quote;
-    if (result.inverse.kind !== 'several') inverses.unshift(result.inverse);
+    inverses.unshift(...singleEdits(result.inverse));
   }
   return applied(current, { kind: 'several', words: edit.words, edits: inverses });
 }

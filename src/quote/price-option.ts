@@ -27,5 +27,5 @@ export function priceOption(
     if (value === undefined) throw new Error(`The plan has no cell ${cell}`);
     return value;
   };
-  return { kind: 'priced', results: { stack, option, read } };
+  return { kind: 'priced', results: { stack: option.stack, option, read } };
 }

@@ -24,7 +24,7 @@ export function givenValue(stored: StoredValue): GivenValue {
   return { kind: 'value', value: serialDay(value) ?? value };
 }
 
-function givenTable(stored: StoredTable): GivenTable {
+export function givenTable(stored: StoredTable): GivenTable {
   const cells = Object.entries(stored.cells ?? {}).map(
     ([row, columns]) =>
       [row, new Map(Object.entries(columns).map(([column, value]) => [column, givenValue(value)] as const))] as const,

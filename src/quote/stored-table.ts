@@ -9,7 +9,7 @@ export function rowIds(table: CompiledTable, stored: StoredTable | undefined): r
 }
 
 /** A stored table with its properties in the order in which they are read back. */
-function tableOf({ order, added, cells }: StoredTable): StoredTable {
+export function storedTable({ order, added, cells }: StoredTable): StoredTable {
   return { ...(order && { order }), ...(added && { added }), ...(cells && { cells }) };
 }
 
@@ -23,7 +23,7 @@ export function enterCell(
   const { [column]: _, ...others } = stored?.cells?.[row] ?? {};
   const cells = value === undefined ? others : { ...others, [column]: value };
   const { [row]: __, ...rows } = stored?.cells ?? {};
-  return tableOf({ ...stored, cells: Object.keys(cells).length === 0 ? rows : { ...rows, [row]: cells } });
+  return storedTable({ ...stored, cells: Object.keys(cells).length === 0 ? rows : { ...rows, [row]: cells } });
 }
 
 /** The table with another row at place `at` from 0, or why it cannot be. */
@@ -37,7 +37,7 @@ export function addRow(
   const order = rowIds(table, stored);
   if (order.includes(row)) return `There is a row “${row}” already.`;
   if (order.length >= sheetLimits.rowsPerTable) return `A table has at most ${sheetLimits.rowsPerTable} rows.`;
-  return tableOf({ ...stored, order: order.toSpliced(at, 0, row), added: { ...stored?.added, [row]: cells } });
+  return storedTable({ ...stored, order: order.toSpliced(at, 0, row), added: { ...stored?.added, [row]: cells } });
 }
 
 /** The table without a row; what was entered in it goes with it. */
@@ -59,7 +59,7 @@ export function moveRow(
 ): StoredTable | string {
   const order = rowIds(table, stored);
   if (!order.includes(row)) return `The table has no row “${row}”.`;
-  return tableOf({ ...stored, order: order.filter((id) => id !== row).toSpliced(to, 0, row) });
+  return storedTable({ ...stored, order: order.filter((id) => id !== row).toSpliced(to, 0, row) });
 }
 
 /** A table of these rows only, or why it cannot be. */

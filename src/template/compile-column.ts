@@ -4,6 +4,7 @@ import { nearestName } from '../formula/nearest-name.ts';
 import { parseFormula } from '../formula/parser.ts';
 import type { Expression } from '../formula/tree.ts';
 import { didYouMean } from '../units/nearest-word.ts';
+import { tellBrings } from './brings.ts';
 import type { FormulaReader } from './compile-formula.ts';
 import type { ColumnCase, CompiledColumn, CompiledTable, ProductFields } from './compiled-stack.ts';
 import type { DeclaredNames, DeclaredTable } from './declared-names.ts';
@@ -58,6 +59,9 @@ export class ColumnCompiler {
     tellUnknownCells(declared, this.report);
     for (const row of declared.rows) this.rowFormulas(declared, row.cells, row.path, unitColumn);
     this.rowFormulas(declared, table.newRow, `${path}.newRow`, unitColumn);
+    tellBrings(declared, this.declared, this.report, (target, cells, at) =>
+      this.rowFormulas(target, cells, at, unitColumnOf(target, this.report)),
+    );
     return {
       definition: table,
       layer,

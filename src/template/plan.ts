@@ -23,12 +23,15 @@ import { contractOf, inputCells } from './operators.ts';
 import { ownValue } from './own-value.ts';
 import { type FaultReporter, type SheetFault, tellOnce } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
+import { withStandingChoices } from './standing-choices.ts';
 import { type StandingRow, standingRows } from './table-rows.ts';
 import { unitCaseOf } from './table-shape.ts';
 import { type WrittenWords, writtenWords } from './written-words.ts';
 
 /** One option of a quote laid out as cells, with what a view needs to name its rows. */
 export interface OptionPlan {
+  /** The stack it was laid out from, its choices among rows those of the rows that stand. */
+  readonly stack: CompiledStack;
   readonly plan: CellPlan;
   readonly graph: CellGraph;
   readonly rows: ReadonlyMap<string, readonly OptionRow[]>;
@@ -56,7 +59,7 @@ export function planOption(
   entries: StackEntries,
   priceList: ReadonlyMap<string, ProductRow>,
 ): OptionPlan {
-  return new Planner(stack, entries, priceList).plan();
+  return new Planner(withStandingChoices(stack, entries.tables), entries, priceList).plan();
 }
 
 class Planner {
@@ -95,7 +98,7 @@ class Planner {
     const operators = new Map([...this.stack.tables.values()].flatMap((table) => this.operator(table)));
     const plan: CellPlan = { cells: this.cells, lines: this.lines, tables: this.tables, operators };
     const written = writtenWords(this.stack, this.entries, this.rows, this.report);
-    return { plan, rows: this.rows, written, ...this.ordered(plan), faults: this.faults };
+    return { stack: this.stack, plan, rows: this.rows, written, ...this.ordered(plan), faults: this.faults };
   }
 
   private ordered(plan: CellPlan): { graph: CellGraph } {

@@ -126,6 +126,7 @@ class SheetReader {
       min: frame.min ?? 0,
       columns,
       newRow: frame.newRow ?? {},
+      brings: frame.brings ?? [],
       start: frame.start ?? [],
       path,
     };

@@ -12,7 +12,7 @@ type Option = ChoiceColumn['options'][number];
 /** Of the rows of its own table a column may name one above it; this is the one just above. */
 const rowAbove = 'above';
 /** Of the rows of another table a column may name none. */
-const noRow = 'none';
+export const noRow = 'none';
 
 /**
  * Gives every column that chooses among the rows of a table those rows as its options. A part alone may name a table that

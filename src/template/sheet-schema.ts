@@ -32,6 +32,20 @@ const outlineColumns = z.strictObject({
 });
 export type OutlineColumns = Readonly<z.infer<typeof outlineColumns>>;
 
+/**
+ * Rows of another table that belong to each row of this one. In their texts and formulas `{coat}`, the name of this table's
+ * key, is the row's code, `{above}` the code of the row above it, or `none`, and `{label}` its words; a row that gives 0 for
+ * the column `aboveIf` is passed over. A column of `asAbove` takes what the same row of the row above holds, or, where a row
+ * gives nothing for it, what the row just above it does.
+ */
+const brought = z.strictObject({
+  table: nameText,
+  rows: z.array(rowSchema).check(z.minLength(1), z.maxLength(20)),
+  aboveIf: z.optional(nameText),
+  asAbove: z.optional(z.array(nameText).check(z.maxLength(100))),
+});
+export type Brought = Readonly<z.infer<typeof brought>>;
+
 /** The frames hold `unknown` where lines, columns and tables stand: those are read one by one, so that every fault is told. */
 export const tableFrame = z.strictObject({
   name: nameText,
@@ -42,6 +56,7 @@ export const tableFrame = z.strictObject({
   min: z.optional(z.number().check(z.gte(0), z.lte(sheetLimits.rowsPerTable))),
   columns: z.array(z.unknown()).check(z.minLength(1), z.maxLength(100)),
   newRow: z.optional(rowSchema),
+  brings: z.optional(z.array(brought).check(z.minLength(1), z.maxLength(10))),
   outline: z.optional(outlineColumns),
   /** The operator that gives some of its columns. */
   by: z.optional(operatorName),
@@ -143,6 +158,7 @@ export interface TableFile {
   readonly min: number;
   readonly columns: readonly ColumnFile[];
   readonly newRow: RowFile;
+  readonly brings: readonly Brought[];
   readonly outline?: OutlineColumns | undefined;
   readonly by?: OperatorName | undefined;
   readonly start: readonly RowFile[];

@@ -98,6 +98,37 @@ describe('what is set', () => {
 });
 
 describe('rows that are given', () => {
+  it('bring the tasks of a coat that the template has not, and take along those of one that is left out', () => {
+    const topcoat = { coat: 'topcoat', label: 'Hard topcoat', product: 'clear_aspartic' };
+    const coats = [{ coat: 'base', to_refusal: 1 }, { coat: 'clear', product: 'clear_aspartic' }, topcoat];
+    const [first] = priced([flake], { rows: { coats }, set: { 'tasks.lay_topcoat.rate': 300 } });
+    const tasks = (first?.results.option.rows.get('tasks') ?? []).map(({ id }) => id);
+    expect(tasks.slice(tasks.indexOf('lay_clear'))).toEqual([
+      'lay_clear',
+      'wash_clear',
+      'abrade_for_topcoat',
+      'lay_topcoat',
+      'wash_topcoat',
+      'fill_joints_after',
+    ]);
+    const hours = valueIn('tasks.lay_topcoat.task_hours', { rows: { coats }, set: { 'tasks.lay_topcoat.rate': 300 } });
+    expect(hours).toBeCloseTo(528 / 300, 9);
+    expect(valueIn('tasks.lay_topcoat.over', { rows: { coats } })).toBe('clear');
+  });
+
+  it('may choose among each other, whichever is given first; tasks that are given are all there are', () => {
+    const coats = [{ coat: 'topcoat', product: 'clear_aspartic' }];
+    const tasks = [
+      { task: 'sweep', quantity: 10 },
+      { task: 'roll', quantity: 10, lays: 'topcoat', after: 'sweep' },
+    ];
+    expect(valueIn('tasks.roll.lays', { rows: { tasks, coats } })).toBe('topcoat');
+    expect(valueIn('tasks.roll.after', { rows: { coats, tasks } })).toBe('sweep');
+    expect(faultsOf([flake], { rows: { tasks: [{ task: 'roll', lays: 'topcoat' }] } })).toEqual([
+      expect.stringMatching(/^--rows tasks: Row 1, lays: “topcoat” is not among the choices of “lays”/),
+    ]);
+  });
+
   it('replace those of a free table, what they leave out standing at the standard', () => {
     const rows = {
       areas: [

@@ -120,13 +120,13 @@ describe('the recoat window', () => {
   it('of a clear that wants its second within 12 h is over the next day: it is abraded, at 350 ft2 an hour', () => {
     const floor = priced(flake, { set: second });
     expect(floor.number('coats.clear.recoat_until')).toBeCloseTo(12 * 1.01, 9);
-    expect(floor.number('tasks.abrade_clear.task_hours')).toBeCloseTo(528 / 350, 9);
+    expect(floor.number('tasks.abrade_for_second_clear.task_hours')).toBeCloseTo(528 / 350, 9);
     expect(floor.check('coats.clear.window_kept').verdict).toBe('holds');
   });
 
   it('that is kept prices no abrading', () => {
     const floor = priced(flake, { set: second, products: { 'clear_aspartic.recoat_before': 36 } });
-    expect(floor.number('tasks.abrade_clear.task_hours')).toBe(0);
+    expect(floor.number('tasks.abrade_for_second_clear.task_hours')).toBe(0);
     expect(floor.number('price')).toBeLessThan(priced(flake, { set: second }).number('price'));
   });
 
@@ -134,11 +134,11 @@ describe('the recoat window', () => {
     const floor = priced(flake, { products: { 'base_slate.recoat_before': 13 } });
     expect(floor.number('tasks.scrape.window_passed')).toBe(0);
     const thin = priced('flake-partial', { products: { 'colour_pebble.recoat_before': 13 } });
-    expect(thin.number('tasks.abrade_base.task_hours')).toBeCloseTo(528 / 350, 9);
+    expect(thin.number('tasks.abrade_for_clear.task_hours')).toBeCloseTo(528 / 350, 9);
   });
 
   it('missed, with the abrading left out, is a stop', () => {
-    const told = priced(flake, { set: { ...second, 'tasks.abrade_clear.abrades': 0 } }).check(
+    const told = priced(flake, { set: { ...second, 'tasks.abrade_for_second_clear.abrades': 0 } }).check(
       'coats.clear.window_kept',
     );
     expect(told).toMatchObject({ verdict: 'fails', severity: 'stop' });
@@ -147,7 +147,7 @@ describe('the recoat window', () => {
 
   it('of colours shrinks on a hot slab: the second colour of the next day is abraded for', () => {
     const hours = (slab_temperature: number): number =>
-      priced('solid-colour', { set: { slab_temperature } }).number('tasks.abrade_first_colour.task_hours');
+      priced('solid-colour', { set: { slab_temperature } }).number('tasks.abrade_for_second_colour.task_hours');
     expect([hours(70), hours(95)]).toEqual([0, expect.closeTo(528 / 350, 9)]);
   });
 });

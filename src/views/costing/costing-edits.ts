@@ -57,7 +57,7 @@ export function editOf(
   if ('to' in detail) return { at: table, edit: { kind: 'moveRow', sheet, table, row: detail.row, to: detail.to } };
   if ('row' in detail) return { at: table, edit: { kind: 'removeRow', sheet, table, row: detail.row } };
   if (type !== 'row-added') throw new Error(`${type} names no row`);
-  return { at: table, edit: newRowEdit(results, sheet, table) };
+  return { at: table, edit: newRowEdit(results, sheet, table, place.priceList) };
 }
 
 function enteredParts(detail: EntryDetail, { priceList }: EditPlace): { value: StoredValue; product?: ProductRow } {

@@ -115,19 +115,19 @@ function coating(system: SystemId, quote: PrintedQuote): PlannedTask[] {
     ...by(peopleOn(visit, area, quote), visit, planned),
     ...coats,
   });
-  const abrade = (visit: number, over: string, included: boolean): PlannedTask =>
-    byAll(visit, [`abrade_${over}`, area / 350, included], { over, ifMissed: true });
+  const abrade = (visit: number, over: string, coat: string, included: boolean): PlannedTask =>
+    byAll(visit, [`abrade_for_${coat}`, area / 350, included], { over, ifMissed: true });
   if (system === 'solid-colour') {
     const cars = quote.entry('cars_park') === 1;
     return [
       byAll(1, ['vacuum', area / 900]),
       byAll(1, ['lay_first_colour', area / 450], { lays: 'first_colour' }),
       byAll(1, ['wash_first_colour', 0.5]),
-      abrade(2, 'first_colour', true),
+      abrade(2, 'first_colour', 'second_colour', true),
       byAll(2, ['lay_second_colour', area / 450], { lays: 'second_colour', over: 'first_colour' }),
       byAll(2, ['line_out', 2, numberIn(quote.row('tints', 'tint', 'accent_colour'), 'include') === 1]),
       byAll(2, ['wash_second_colour', 0.5]),
-      abrade(3, 'second_colour', cars),
+      abrade(3, 'second_colour', 'wear_coat', cars),
       byAll(3, ['lay_wear_coat', area / 550, cars], { lays: 'wear_coat', over: 'second_colour' }),
       byAll(3, ['wash_wear_coat', 0.5, cars]),
     ];
@@ -141,7 +141,7 @@ function coating(system: SystemId, quote: PrintedQuote): PlannedTask[] {
     byAll(2, ['scrape', area / 350], { over: 'base' }),
     byAll(2, ['lay_clear', area / 450], { lays: 'clear' }),
     byAll(2, ['wash_clear', 0.5]),
-    abrade(3, 'clear', second),
+    abrade(3, 'clear', 'second_clear', second),
     byAll(3, ['lay_second_clear', area / 450, second], { lays: 'second_clear', over: 'clear' }),
     byAll(3, ['wash_second_clear', 0.5, second]),
   ];
