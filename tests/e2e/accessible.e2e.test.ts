@@ -4,14 +4,14 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { boardCell } from '../helpers/board-cell.ts';
 import { turnToSheet, untilDrawn } from '../helpers/drawn-page.ts';
-import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
+import { openApp, reachBrowser, turnOwner } from '../helpers/open-app.ts';
 
 let browser: Browser;
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const wcag = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 beforeAll(async () => {
-  browser = await launchBrowser();
+  browser = await reachBrowser();
 });
 
 afterAll(() => browser.close());

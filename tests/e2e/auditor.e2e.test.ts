@@ -2,14 +2,14 @@ import { readdir, readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { Browser, Page, Route, Worker } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedApp, openApp, turnOwner } from '../helpers/open-app.ts';
+import { type OpenedApp, openApp, reachBrowser, turnOwner } from '../helpers/open-app.ts';
 
 const workerScript = '**/auditor-worker*.js';
 const demo = '#/quote/demo/price';
 let browser: Browser;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
+  browser = await reachBrowser();
 });
 
 afterAll(() => browser.close());

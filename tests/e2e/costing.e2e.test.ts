@@ -2,12 +2,12 @@ import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { boardCell } from '../helpers/board-cell.ts';
 import { hasFocus, sheetKey, sideScroll, turnToSheet, untilDrawn } from '../helpers/drawn-page.ts';
-import { launchBrowser, openCosting, turnOwner } from '../helpers/open-app.ts';
+import { openCosting, reachBrowser, turnOwner } from '../helpers/open-app.ts';
 
 let browser: Browser;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
+  browser = await reachBrowser();
 });
 
 afterAll(async () => {

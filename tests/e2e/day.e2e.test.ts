@@ -3,13 +3,13 @@ import { createRequire } from 'node:module';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hasFocus, turnToSheet, untilDrawn } from '../helpers/drawn-page.ts';
-import { launchBrowser, type OpenedApp, openApp, turnOwner } from '../helpers/open-app.ts';
+import { type OpenedApp, openApp, reachBrowser, turnOwner } from '../helpers/open-app.ts';
 
 let browser: Browser;
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 beforeAll(async () => {
-  browser = await launchBrowser();
+  browser = await reachBrowser();
 });
 
 afterAll(() => browser.close());

@@ -1,12 +1,12 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { untilDrawn } from '../helpers/drawn-page.ts';
-import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
+import { openApp, reachBrowser, turnOwner } from '../helpers/open-app.ts';
 
 let browser: Browser;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
+  browser = await reachBrowser();
 });
 
 afterAll(() => browser.close());

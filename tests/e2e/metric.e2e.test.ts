@@ -2,13 +2,13 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { boardCell } from '../helpers/board-cell.ts';
 import { hasFocus, untilDrawn } from '../helpers/drawn-page.ts';
-import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
+import { openApp, reachBrowser, turnOwner } from '../helpers/open-app.ts';
 import { usUnitsIn } from '../helpers/us-units.ts';
 
 let browser: Browser;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
+  browser = await reachBrowser();
 });
 
 afterAll(async () => {

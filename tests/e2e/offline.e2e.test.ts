@@ -1,11 +1,11 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchBrowser, openApp, turnOwner } from '../helpers/open-app.ts';
+import { openApp, reachBrowser, turnOwner } from '../helpers/open-app.ts';
 
 let browser: Browser;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
+  browser = await reachBrowser();
 });
 
 afterAll(() => browser.close());

@@ -1,11 +1,11 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchBrowser, openApp } from '../helpers/open-app.ts';
+import { openApp, reachBrowser } from '../helpers/open-app.ts';
 
 let browser: Browser;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
+  browser = await reachBrowser();
 });
 
 afterAll(() => browser.close());

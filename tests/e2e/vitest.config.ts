@@ -14,7 +14,7 @@ export default defineConfig({
     // Axe alone takes ten seconds a face where the processor is a sixth as fast.
     testTimeout: 300_000,
     hookTimeout: 300_000,
-    // Two cores: two files at a time, each with its own Chromium.
-    maxWorkers: 2,
+    // Files of one worker share their modules; each test has a browser profile of its own.
+    isolate: false,
   },
 });

@@ -1,10 +1,11 @@
-import type { CompiledColumn, CompiledStack } from '../../src/template/compiled-stack.ts';
+import type { CompiledColumn, CompiledLine, CompiledStack } from '../../src/template/compiled-stack.ts';
 import type { GivenTable, GivenValue, ProductRow, StackEntries } from '../../src/template/entries.ts';
 import type { RowFile } from '../../src/template/line-schema.ts';
 
 /** One random change to a quote: what is changed, and how, as numbers from 0 to 1. */
 export interface Change {
-  readonly kind: 'line' | 'cell' | 'row' | 'product';
+  /** `entry` and `entryCell`: a number or a choice alone, which no cell or formula comes or goes with. */
+  readonly kind: 'line' | 'cell' | 'row' | 'product' | 'entry' | 'entryCell';
   readonly which: number;
   readonly part: number;
   readonly to: number;
@@ -59,9 +60,11 @@ class QuoteMaker {
   private apply(change: Change): void {
     switch (change.kind) {
       case 'line':
+      case 'entry':
         this.line(change);
         break;
       case 'cell':
+      case 'entryCell':
         this.cell(change);
         break;
       case 'row':
@@ -75,19 +78,22 @@ class QuoteMaker {
     }
   }
 
-  private line({ which, to }: Change): void {
-    const line = picked([...this.stack.lines.values()], which);
+  private line({ kind, which, to }: Change): void {
+    const lines = [...this.stack.lines.values()];
+    const line = picked(kind === 'entry' ? lines.filter(({ definition }) => isEntry(definition)) : lines, which);
     const value = line && this.valueFor(line.definition, to);
     if (line && value) this.lines.set(line.definition.name, value);
   }
 
-  private cell({ which, part, to }: Change): void {
+  private cell({ kind, which, part, to }: Change): void {
     const table = picked([...this.stack.tables.values()], which);
     if (table === undefined) return;
     const made = this.tableOf(table.definition.name);
     const gathered = table.definition.rows === 'gathered';
     const row = gathered ? picked([...this.products.keys()], part) : picked(made.order, part);
-    const column = picked([...table.columns.values()], (to * 97) % 1);
+    const columns = [...table.columns.values()];
+    const fitting = kind === 'entryCell' ? columns.filter(({ definition }) => isEntry(definition)) : columns;
+    const column = picked(fitting, (to * 97) % 1);
     const value = column && this.valueFor(column.definition, (to * 31) % 1);
     if (row === undefined || column === undefined || value === undefined) return;
     // A choice that units follow would change the units of the row's own formulas.
@@ -140,9 +146,7 @@ class QuoteMaker {
   }
 
   private valueFor(
-    definition:
-      | CompiledColumn['definition']
-      | (CompiledStack['lines'] extends ReadonlyMap<string, infer L> ? L : never)['definition'],
+    definition: CompiledColumn['definition'] | CompiledLine['definition'],
     to: number,
   ): GivenValue | undefined {
     switch (definition.kind) {
@@ -161,6 +165,13 @@ class QuoteMaker {
         return undefined;
     }
   }
+}
+
+/** A number or a choice; not one whose rows may have formulas of their own. */
+function isEntry(definition: CompiledColumn['definition'] | CompiledLine['definition']): boolean {
+  return (
+    definition.kind === 'choice' || (definition.kind === 'entry' && !('perRow' in definition && definition.perRow))
+  );
 }
 
 interface EntryLike {

@@ -1,6 +1,5 @@
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { chromiumFlags } from './find-chromium.ts';
 
 /** Milliseconds a step may take, which says nothing of the app, only of the machine. */
 const longestStep = 60_000;
@@ -13,9 +12,9 @@ export interface OpenedApp {
   readonly close: () => Promise<void>;
 }
 
-/** Starts the Chromium of the end-to-end tests; close it in `afterAll`. */
-export function launchBrowser(): Promise<Browser> {
-  return chromium.launch({ executablePath: inject('chromiumPath'), args: [...chromiumFlags] });
+/** The Chromium of the end-to-end tests, which runs already; closed in `afterAll`, it closes what was opened through it. */
+export function reachBrowser(): Promise<Browser> {
+  return chromium.connect(inject('browserAddress'));
 }
 
 /**
@@ -41,9 +40,9 @@ export async function turnOwner(page: Page): Promise<void> {
 
 /** Opens the Costing of the demo quote, in the owner's view. */
 export async function openCosting(browser: Browser, device: BrowserContextOptions = {}): Promise<OpenedApp> {
-  const app = await openApp(browser, '#/quote/demo/price', device);
+  // Without the owner's view the address shows the price.
+  const app = await openApp(browser, '#/quote/demo/costing', device);
   await turnOwner(app.page);
-  await app.page.getByRole('link', { name: 'Costing' }).click();
   await app.page.getByRole('navigation', { name: 'Sheets' }).waitFor();
   return app;
 }
