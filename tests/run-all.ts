@@ -2,7 +2,7 @@ import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { addCounts, type Counts, noCounts, settleCounts } from './run/counts.ts';
 import { repository, runCommand } from './run/run-command.ts';
-import { type CheckStep, pairedSteps, type SuiteStep, wholeSteps } from './run/steps.ts';
+import { type CheckStep, type SuiteStep, steps } from './run/steps.ts';
 
 interface StepResult {
   readonly name: string;
@@ -12,10 +12,7 @@ interface StepResult {
 
 /** Runs every step, also after a failed one, and prints the totals last. */
 async function runAll(): Promise<void> {
-  const results = await inPairs(pairedSteps, (step) =>
-    step.kind === 'check' ? runCheck(step) : runSuite(step, 'keep'),
-  );
-  for (const step of wholeSteps) results.push(await runSuite(step, 'show'));
+  const results = await inPairs(steps, (step) => (step.kind === 'check' ? runCheck(step) : runSuite(step)));
 
   console.log('\n== summary');
   for (const { name, counts, seconds } of results) console.log(`${describeCounts(counts)} ${name} (${seconds} s)`);
@@ -28,7 +25,7 @@ async function runAll(): Promise<void> {
 async function runCheck(step: CheckStep): Promise<StepResult> {
   const started = Date.now();
   const ends = [];
-  for (const command of step.commands) ends.push(await runCommand(command, 'keep'));
+  for (const command of step.commands) ends.push(await runCommand(command));
   const failures = ends.filter(({ exitCode }) => exitCode !== 0);
   const shown = failures.map(({ output }) => output.trim()).join('\n');
   console.log(`\n== ${step.name}: ${failures.length === 0 ? 'passed' : `failed\n${shown}`}`);
@@ -36,14 +33,14 @@ async function runCheck(step: CheckStep): Promise<StepResult> {
   return { name: step.name, counts, seconds: secondsSince(started) };
 }
 
-/** What a suite prints is shown as it comes, or kept until it ends, so that nothing comes between its lines. */
-async function runSuite(step: SuiteStep, printed: 'show' | 'keep'): Promise<StepResult> {
+/** What a suite prints is kept until it ends, so that nothing comes between its lines. */
+async function runSuite(step: SuiteStep): Promise<StepResult> {
   const started = Date.now();
-  if (printed === 'show') console.log(`\n== ${step.name}`);
+  console.log(`… ${step.name}`);
   const reportPath = join(repository, step.reportPath);
   rmSync(reportPath, { force: true });
-  const { exitCode, output } = await runCommand(step.command, printed);
-  if (printed === 'keep') console.log(`\n== ${step.name}\n${output.trim()}`);
+  const { exitCode, output } = await runCommand(step.command);
+  console.log(`\n== ${step.name}\n${output.trim()}`);
   // Without a report nothing was counted, which settleCounts turns into a failure.
   const found = existsSync(reportPath) ? step.readReport(readFileSync(reportPath, 'utf8')) : noCounts;
   const counts = settleCounts(found, exitCode);

@@ -93,7 +93,7 @@ function valuesMoved(first: CellPlan, second: CellPlan): Map<number, number | st
     second.cells.flatMap(({ content }, cell) => {
       const before = first.cells[cell]?.content;
       expect(content.kind).toBe(before?.kind);
-      if (content.kind === 'formula' || before?.kind === 'formula' || content.value === before?.value) return [];
+      if (!('value' in content) || !before || !('value' in before) || content.value === before.value) return [];
       return [[cell, content.value] as const];
     }),
   );

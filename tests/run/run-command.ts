@@ -16,16 +16,16 @@ export interface Command {
 
 export interface CommandEnd {
   readonly exitCode: number;
-  /** What it printed; empty when it was shown at once. */
+  /** What it printed. */
   readonly output: string;
 }
 
-/** Runs a command from the repository's top folder; `show` prints as it goes, `keep` returns what was printed. */
-export function runCommand(command: Command, printed: 'show' | 'keep'): Promise<CommandEnd> {
+/** Runs a command from the repository's top folder and returns what it printed. */
+export function runCommand(command: Command): Promise<CommandEnd> {
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [programPath(command), ...command.args], {
       cwd: repository,
-      stdio: printed === 'show' ? 'inherit' : ['ignore', 'pipe', 'pipe'],
+      stdio: ['ignore', 'pipe', 'pipe'],
       env: { ...process.env, ...(process.stdout.isTTY ? {} : { NO_COLOR: '1' }) },
     });
     const pieces: Buffer[] = [];

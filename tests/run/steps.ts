@@ -67,21 +67,22 @@ const browserSuite: SuiteStep = {
   readReport: readCountsFile,
 };
 
-/** Each leaves a core free, so that another runs beside it. */
-export const pairedSteps: readonly (CheckStep | SuiteStep)[] = [browserSuite, ...checkSteps];
-
-/** Each fills the machine. */
-export const wholeSteps: readonly SuiteStep[] = [
+/** The longest first, so that none is left at the end for one core while another rests. */
+export const steps: readonly (CheckStep | SuiteStep)[] = [
   vitestSuite('unit, property, external and architecture tests', 'tests/vitest.config.ts', '.cache/unit-tests.json'),
   vitestSuite('end-to-end tests', 'tests/e2e/vitest.config.ts', '.cache/end-to-end-tests.json'),
+  browserSuite,
+  ...checkSteps,
 ];
 
 function vitestSuite(name: string, config: string, reportPath: string): SuiteStep {
+  // Two suites run at a time and share the cores.
+  const share = ['--maxWorkers=50%'];
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${reportPath}`];
   return {
     kind: 'suite',
     name,
-    command: { package: 'vitest', program: 'vitest', args: ['run', '--config', config, ...reporters] },
+    command: { package: 'vitest', program: 'vitest', args: ['run', '--config', config, ...share, ...reporters] },
     reportPath,
     readReport: readVitestReport,
   };
