@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { RowFile } from '../../src/template/line-schema.ts';
-import { criticalPath, type Task } from '../../src/trade/critical-path.ts';
 import { clockHour, hours } from '../../src/units/hours.ts';
 import type { Given } from '../helpers/given-floor.ts';
 import { type PricedFloor, priced } from '../helpers/priced-floor.ts';
+import { criticalPath, type Task } from './second-opinion/critical-path.ts';
 
 /*
  * The clock of the shipped hours part on a flake floor by two from 07:00, at the site from the first minute. Starts, end and

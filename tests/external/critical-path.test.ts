@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { criticalPath, type Task, type TimedTask } from '../../src/trade/critical-path.ts';
 import { clockHour, clockText, hours } from '../../src/units/hours.ts';
+import { criticalPath, type Task, type TimedTask } from './second-opinion/critical-path.ts';
 
 /*
  * A flake floor by a crew of two from 07:00. Derived: worked out by hand with the formulas of the critical path method

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseFormula } from '../../src/formula/parser.ts';
-import { printFormula } from '../../src/formula/printer.ts';
 import type { BinaryOperator, Expression, UnaryOperator } from '../../src/formula/tree.ts';
+import { printFormula } from './printer.ts';
 
 const span = { start: 0, end: 0 };
 const name = fc.stringMatching(/^[a-zA-Z_][a-zA-Z0-9_]{0,7}$/);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { printFormula } from '../../src/formula/printer.ts';
 import { treeOf } from '../helpers/formula-scope.ts';
+import { printFormula } from './printer.ts';
 
 describe('a formula is printed with as few brackets as keep its meaning', () => {
   it.each([

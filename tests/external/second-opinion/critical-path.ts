@@ -1,5 +1,5 @@
-import { type ClockHour, clockHour, type Hours, hours, hoursBetween, later } from '../units/hours.ts';
-import { earliestStarts, type Lag, sameHour } from './earliest-starts.ts';
+import { earliestStarts, type Lag, sameHour } from '../../../src/trade/earliest-starts.ts';
+import { type ClockHour, clockHour, type Hours, hours, hoursBetween, later } from '../../../src/units/hours.ts';
 
 /** A task of a job and what it waits for. A length of 0 makes it a moment, such as "takes feet". */
 export interface Task {

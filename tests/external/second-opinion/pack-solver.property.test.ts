@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cheapestPacks, type Pack } from '../../src/trade/pack-solver.ts';
-import { quicklyPriced } from '../helpers/priced-floor.ts';
-import { printedSeed } from '../helpers/random-seed.ts';
+import { quicklyPriced } from '../../helpers/priced-floor.ts';
+import { printedSeed } from '../../helpers/random-seed.ts';
+import { cheapestPacks, type Pack } from './pack-solver.ts';
 
 const seed = printedSeed('pack-solver.property');
 const dollars = fc.integer({ min: 1, max: 900 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { criticalPath, type Task, type Wait } from '../../src/trade/critical-path.ts';
-import { clockHour, hours } from '../../src/units/hours.ts';
+import { clockHour, hours } from '../../../src/units/hours.ts';
+import { criticalPath, type Task, type Wait } from './critical-path.ts';
 
 const wait = (task: string, least: number, most?: number): Wait => ({
   task,

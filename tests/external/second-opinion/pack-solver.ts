@@ -1,4 +1,4 @@
-import { roundUpTo } from '../units/decimal-rounding.ts';
+import { roundUpTo } from '../../../src/units/decimal-rounding.ts';
 
 /** A pack and what it costs. `holds` is in the product's own unit (gal, lb or each), `price` in dollars. */
 export interface Pack {

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { criticalPath, type Task, type Wait } from '../../src/trade/critical-path.ts';
-import { clockHour, hours } from '../../src/units/hours.ts';
-import { printedSeed } from '../helpers/random-seed.ts';
+import { clockHour, hours } from '../../../src/units/hours.ts';
+import { printedSeed } from '../../helpers/random-seed.ts';
+import { criticalPath, type Task, type Wait } from './critical-path.ts';
 
 const seed = printedSeed('critical-path.property');
 const from = clockHour(7);

@@ -1,4 +1,4 @@
-import { type Expression, precedence, unaryPrecedence } from './tree.ts';
+import { type Expression, precedence, unaryPrecedence } from '../../src/formula/tree.ts';
 
 /**
  * Writes a tree as formula text with as few brackets as keep its meaning. Inverse of `parseFormula`: what it prints
