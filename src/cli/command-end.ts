@@ -13,11 +13,16 @@ export interface CommandEnd {
 export function commandEnd(words: readonly string[], today: string, means = freshMeans): CommandEnd {
   try {
     const result = priceCommand(words, today, means);
-    if (result.kind === 'output') return { code: result.forSale ? 0 : 3, out: result.text, errors: '' };
-    return { code: 2, out: '', errors: result.faults.map((fault) => `${plain(fault)}\n`).join('') };
+    if (result.kind === 'output')
+      return { code: result.forSale ? 0 : 3, out: result.text, errors: inLines(result.notices) };
+    return { code: 2, out: '', errors: inLines(result.faults) };
   } catch (error) {
     // A bug of ours: its message, for whoever mends it, in place of a page of places in files.
     const message = error instanceof Error ? error.message : String(error);
     return { code: 1, out: '', errors: `This is a fault of the program: ${plain(message)}\n` };
   }
+}
+
+function inLines(texts: readonly string[]): string {
+  return texts.map((text) => `${plain(text)}\n`).join('');
 }

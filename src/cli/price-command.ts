@@ -8,13 +8,19 @@ import { jsonOutput } from './json-output.ts';
 import { entryList, systemList } from './list-output.ts';
 import { findSystems, readTextFile, type ShippedTemplates, systemsToJudgeBy } from './load-templates.ts';
 import { messages } from './messages.ts';
-import { type PricedSystem, type PriceOutcome, priceSystems } from './price-systems.ts';
+import { type PriceOutcome, priceSystems } from './price-systems.ts';
 import { freshMeans, type PricingMeans } from './pricing-means.ts';
 import { tableOutput } from './table-output.ts';
 
 export type CommandResult =
   /** Not for sale: it prices a floor, and a price is incomplete or a check stops it. */
-  | { readonly kind: 'output'; readonly text: string; readonly forSale: boolean }
+  | {
+      readonly kind: 'output';
+      readonly text: string;
+      readonly forSale: boolean;
+      /** What is no fault and worth knowing. */
+      readonly notices: readonly string[];
+    }
   /** Something given is wrong: all that is, nothing else. */
   | { readonly kind: 'faults'; readonly faults: readonly string[] };
 
@@ -36,7 +42,7 @@ export function priceCommand(words: readonly string[], today: string, means = fr
     if (explained?.kind === 'text' && faults.length === 0) return told(explained.text);
     return { kind: 'faults', faults: [...faults, ...(explained?.kind === 'faults' ? explained.faults : [])] };
   }
-  return faults.length > 0 ? { kind: 'faults', faults } : shown(show.kind, priced.systems, wanted.measures);
+  return faults.length > 0 ? { kind: 'faults', faults } : shown(show.kind, priced, wanted.measures);
 }
 
 /** Finds what is named and prices it. All that is wrong comes to `faults`. */
@@ -64,13 +70,15 @@ function isDoubtful(name: string, { given }: Arguments, priced: PriceOutcome): b
   return priced.systems.length === 0 || (priced.kind === 'faults' && given.rows.has(name.split('.')[0] ?? ''));
 }
 
-function shown(kind: 'tables' | 'json' | 'list', systems: readonly PricedSystem[], measures: Measures): CommandResult {
+function shown(kind: 'tables' | 'json' | 'list', priced: PriceOutcome, measures: Measures): CommandResult {
+  const { systems } = priced;
+  const notices = priced.kind === 'priced' ? priced.notices : [];
   const forSale = systems.every(({ results }) => isForSale(results));
   switch (kind) {
     case 'tables':
-      return { kind: 'output', text: tableOutput(systems, measures), forSale };
+      return { kind: 'output', text: tableOutput(systems, measures), forSale, notices };
     case 'json':
-      return { kind: 'output', text: jsonOutput(systems), forSale };
+      return { kind: 'output', text: jsonOutput(systems), forSale, notices };
     case 'list':
       return told(entryList(systems));
     default:
@@ -80,5 +88,5 @@ function shown(kind: 'tables' | 'json' | 'list', systems: readonly PricedSystem[
 
 /** What prices nothing. */
 function told(text: string): CommandResult {
-  return { kind: 'output', text, forSale: true };
+  return { kind: 'output', text, forSale: true, notices: [] };
 }

@@ -28,7 +28,7 @@ export interface PricedSystem {
 }
 
 export type PriceOutcome =
-  | { readonly kind: 'priced'; readonly systems: readonly PricedSystem[] }
+  | { readonly kind: 'priced'; readonly systems: readonly PricedSystem[]; readonly notices: readonly string[] }
   /** Systems: as they stand without what is refused, to judge names by; none when they cannot be worked out. */
   | { readonly kind: 'faults'; readonly faults: readonly string[]; readonly systems: readonly PricedSystem[] };
 
@@ -39,7 +39,10 @@ const standard = { priceList: 'demo', shop: 'standard', floor: 'garage' } as con
 export function priceSystems(request: PriceRequest, means = freshMeans): PriceOutcome {
   const { systems: missingSystems, products: missingProducts } = request.missing ?? { systems: false, products: false };
   const faults: string[] = [];
-  const stacks = request.systems.flatMap((system) => stackFor(system, request.library, means, faults) ?? []);
+  const notices: string[] = [];
+  const stacks = request.systems.flatMap(
+    (system) => stackFor(system, request.library, means, { faults, notices }) ?? [],
+  );
   const everySheet = !missingSystems && faults.length === 0;
   const productFaults: string[] = [];
   const products = readPriceList(request.products, stacks[0], productFaults);
@@ -53,7 +56,7 @@ export function priceSystems(request: PriceRequest, means = freshMeans): PriceOu
       : [];
   return faults.length > 0 || systems.length < stacks.length
     ? { kind: 'faults', faults: unique(faults), systems }
-    : { kind: 'priced', systems };
+    : { kind: 'priced', systems, notices: unique(notices) };
 }
 
 function priced(
@@ -74,7 +77,7 @@ function stackFor(
   { name, sheet }: NamedSystem,
   library: TemplateLibrary,
   { compile }: PricingMeans,
-  faults: string[],
+  { faults, notices }: { readonly faults: string[]; readonly notices: string[] },
 ): CompiledStack | undefined {
   const priceList = library.priceLists.get(standard.priceList);
   const shop = library.shops.get(standard.shop);
@@ -85,6 +88,7 @@ function stackFor(
   if (priceList === undefined || shop === undefined || floor === undefined) return undefined;
   const compiled = compile({ priceList, shop, floor, system: sheet }, library.parts);
   faults.push(...compiled.faults.map((fault) => `${name}: ${faultText(fault)}`));
+  notices.push(...compiled.notices.map((notice) => `${name}: ${faultText(notice)}`));
   return compiled.stack;
 }
 

@@ -4,6 +4,7 @@ import type { QuoteDocument, QuoteOption, SheetEntries } from '../quote/quote-do
 import { givenValue, stackEntriesOf } from '../quote/stack-entries.ts';
 import type { CompiledStack } from '../template/compiled-stack.ts';
 import { type OptionPlan, planOption } from '../template/plan.ts';
+import { underPresentNames } from '../template/present-entries.ts';
 import { type SheetFault, tellOnce } from '../template/sheet-fault.ts';
 import { writtenWords } from '../template/written-words.ts';
 import type { OpenWorkbook, Workbook } from './option-workbook.ts';
@@ -77,7 +78,8 @@ export class QuoteWorkbooks {
       const one = this.open.get(option.id);
       if (one === undefined || !edits.some((edit) => touches(edit, option.id))) return [];
       const { stack, planned } = one;
-      const written = writtenWords(stack, stackEntriesOf(quote, option), planned.rows, report);
+      const entries = underPresentNames(stackEntriesOf(quote, option), stack.former);
+      const written = writtenWords(stack, entries, planned.rows, report);
       return [[option.id, { ...one, planned: { ...planned, written } }] as const];
     });
     if (faults.length > 0) return { kind: 'refused', faults };

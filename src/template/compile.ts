@@ -7,6 +7,7 @@ import { FormulaReader } from './compile-formula.ts';
 import type { CompiledLine, CompiledStack, CompiledTable, ProductFields, SayPiece } from './compiled-stack.ts';
 import type { ComposedSheet } from './composed-sheet.ts';
 import { type DeclaredLine, type DeclaredNames, declareNames } from './declared-names.ts';
+import { noFormerNames } from './former-names.ts';
 import { tellNamesShown } from './kept-names.ts';
 import { tellFaultyNeeds } from './needs.ts';
 import { tellOperator } from './operators.ts';
@@ -87,6 +88,7 @@ class StackCompiler {
       tables,
       products: this.products,
       askedWhen: this.askedWhen(),
+      former: noFormerNames,
       scope: this.names.scope,
     };
   }

@@ -1,6 +1,7 @@
 import type { Checked, ValueType } from '../formula/checked-tree.ts';
 import type { Unit } from '../units/unit.ts';
 import type { ComposedSheet, PlacedRow } from './composed-sheet.ts';
+import type { FormerNames } from './former-names.ts';
 import type { ColumnFile, LineFile } from './line-schema.ts';
 import type { ScopeMaker } from './scope-maker.ts';
 import type { Layer, TableFile } from './sheet-schema.ts';
@@ -13,6 +14,8 @@ export interface CompiledStack {
   readonly products: ProductFields;
   /** Of each sheet, the conditions of the questions that have one, by their ids. */
   readonly askedWhen: ReadonlyMap<Layer, ReadonlyMap<string, Checked>>;
+  /** What lines and columns were called before; none where nothing was renamed. */
+  readonly former: FormerNames;
   /** What names mean from a layer, for the formulas that rows bring. */
   readonly scope: ScopeMaker;
 }

@@ -21,6 +21,7 @@ import type { ProductRow, StackEntries } from './entries.ts';
 import { type OperatorRead, readText } from './operator-contract.ts';
 import { contractOf, inputCells } from './operators.ts';
 import { ownValue } from './own-value.ts';
+import { underPresentNames } from './present-entries.ts';
 import { type FaultReporter, type SheetFault, tellOnce } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
 import { withStandingChoices } from './standing-choices.ts';
@@ -76,7 +77,7 @@ class Planner {
 
   constructor(stack: CompiledStack, entries: StackEntries, priceList: ReadonlyMap<string, ProductRow>) {
     this.stack = stack;
-    this.entries = entries;
+    this.entries = underPresentNames(entries, stack.former);
     this.priceList = priceList;
     this.report = tellOnce(this.faults);
     const { report } = this;

@@ -72,6 +72,20 @@ describe('the command', () => {
     expect(out).toMatch(/Fennelby colour, pebble grey +6\.267 gal +7 × 1 gal +\$266\.00/);
   });
 
+  it('prices a template file that calls a line as it was called before, and says so beside the price', async () => {
+    const system = JSON.parse(readText('templates/systems/solid-colour/template.json') ?? '');
+    const lines = [
+      { name: 'firm_grit', was: ['house_grit'], label: 'Grit', unit: 'lb', value: 2, source: 'made up for this test' },
+      { name: 'grit_twice', label: 'Twice the grit', unit: 'lb', formula: 'house_grit * 2' },
+    ];
+    const sections = [...system.sections, { id: 'grit-of-ours', title: 'Grit', lines }];
+    writeFileSync(join(folder, 'grit.json'), JSON.stringify({ ...system, id: 'grit', sections }));
+    const { code, out, errors } = await price('--system', join(folder, 'grit.json'), '--json');
+    expect(code).toBe(0);
+    expect(errors).toBe(`${join(folder, 'grit.json')}: system grit: “house_grit” is called “firm_grit” now.\n`);
+    expect(JSON.parse(out).grit.lines.grit_twice.value).toBe(4);
+  });
+
   it('tells every fault of a template file at its place, ends with 2 and prints no price', async () => {
     writeFileSync(
       join(folder, 'broken.json'),

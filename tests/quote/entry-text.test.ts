@@ -69,8 +69,19 @@ describe('what is typed into an entry', () => {
     });
   });
 
+  it('is refused over a constant', () => {
+    const inches: LineFile = {
+      kind: 'formula',
+      name: 'inches_per_foot',
+      label: 'Inches',
+      unit: 'in/ft',
+      formula: '12',
+    };
+    expect(whyNotEntered(inches)).toBe('“inches_per_foot” is a constant: nothing is entered over it.');
+  });
+
   it('is refused where a value is worked out', () => {
-    const formula: LineFile = { kind: 'formula', name: 'price', label: 'Price', unit: '$', formula: '1' };
+    const formula: LineFile = { kind: 'formula', name: 'price', label: 'Price', unit: '$', formula: 'wage * 2' };
     expect(whyNotEntered(formula)).toBe('“price” is worked out, not entered.');
     expect(readEntryText('5', formula, numberType('$'), field)).toMatchObject({ reason: whyNotEntered(formula) });
     expect(readEntryNumber(5, formula)).toMatchObject({ reason: whyNotEntered(formula) });
