@@ -1,6 +1,6 @@
-import type { Edit } from '../../quote/edit.ts';
+import type { Edit, SingleEdit } from '../../quote/edit.ts';
 import { newRowEdit } from '../../quote/new-row.ts';
-import type { OptionResults } from '../../quote/option-results.ts';
+import { lineValue, type OptionResults } from '../../quote/option-results.ts';
 import type { SheetPlace, StoredValue } from '../../quote/quote-document.ts';
 import type { ProductRow } from '../../template/entries.ts';
 import type { SheetEvents } from '../parts/sheet-events.ts';
@@ -22,6 +22,7 @@ export interface PlacedEdit {
 export const sheetEventTypes = [
   'line-entered',
   'line-reset',
+  'lines-checked',
   'cell-entered',
   'cell-reset',
   'row-added',
@@ -43,6 +44,7 @@ export function editOf(
   place: EditPlace,
 ): PlacedEdit {
   const { sheet, results } = place;
+  if ('checked' in detail) return { at: detail.checked[0] ?? '', edit: checkedEdit(detail.checked, place) };
   if ('line' in detail) {
     const { line } = detail;
     const entered = 'value' in detail ? enteredParts(detail, place) : {};
@@ -58,6 +60,16 @@ export function editOf(
   if ('row' in detail) return { at: table, edit: { kind: 'removeRow', sheet, table, row: detail.row } };
   if (type !== 'row-added') throw new Error(`${type} names no row`);
   return { at: table, edit: newRowEdit(results, sheet, table, place.priceList) };
+}
+
+/** Says of lines that what stands there is right, all at once. */
+function checkedEdit(lines: readonly string[], { sheet, results }: EditPlace): Edit {
+  const edits = lines.flatMap((line): SingleEdit[] => {
+    const value = lineValue(results, line);
+    const isEntered = typeof value === 'number' || typeof value === 'string';
+    return isEntered ? [{ kind: 'enterLine', sheet, line, value: { value, confirmed: true } }] : [];
+  });
+  return { kind: 'several', words: edits.length === 1 ? 'a line checked' : `${edits.length} lines checked`, edits };
 }
 
 function enteredParts(detail: EntryDetail, { priceList }: EditPlace): { value: StoredValue; product?: ProductRow } {

@@ -15,6 +15,8 @@ export interface SheetEvents {
   'line-entered': CustomEvent<LineEntered>;
   /** Back to our standard. */
   'line-reset': CustomEvent<{ readonly line: string }>;
+  /** Somebody looked at these lines, and our standard is right here. */
+  'lines-checked': CustomEvent<{ readonly checked: readonly string[] }>;
   'cell-entered': CustomEvent<CellEntered>;
   'cell-reset': CustomEvent<{ readonly table: string; readonly row: string; readonly column: string }>;
   'row-added': CustomEvent<{ readonly table: string }>;

@@ -30,8 +30,11 @@ export interface ShownField {
   readonly typed: string;
   readonly chosen: string;
   readonly options: readonly FieldOption[];
-  /** `changed`: not our standard. `unchecked`: our standard, which nobody has looked at. `departed`: typed over a formula. */
-  readonly standing: 'unchecked' | 'changed' | 'departed' | 'worked out' | 'constant';
+  /**
+   * `changed`: not our standard. `unchecked`: our standard, which nobody has looked at; `checked` once somebody has.
+   * `departed`: typed over a formula.
+   */
+  readonly standing: 'unchecked' | 'checked' | 'changed' | 'departed' | 'worked out' | 'constant';
   /** Our standard value, where what stands is another. */
   readonly standard: string;
   /**
@@ -138,7 +141,8 @@ function standingOf({ definition, stored, standard, ownFormula }: FieldParts): S
   if (definition.kind === 'operated') return 'worked out';
   if (definition.kind === 'formula' || ownFormula) return stored === undefined ? 'worked out' : 'departed';
   if (stored === undefined) return 'unchecked';
-  return givenValue(stored).value === standard ? 'unchecked' : 'changed';
+  if (givenValue(stored).value !== standard) return 'changed';
+  return typeof stored === 'object' && 'confirmed' in stored && stored.confirmed ? 'checked' : 'unchecked';
 }
 
 function typeOverOf({ definition, ownFormula }: FieldParts): ShownField['typeOver'] {

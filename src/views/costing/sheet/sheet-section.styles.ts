@@ -13,6 +13,36 @@ export const sheetSectionStyles = css`
     font-weight: 600;
   }
 
+  .unchecked {
+    display: flex;
+    align-items: center;
+    gap: 0.5rem;
+    margin: -0.25rem 0 0.5rem;
+    color: var(--ink-light);
+    font-size: var(--small);
+  }
+
+  .unchecked::before {
+    content: '';
+    width: 1.5rem;
+    border-bottom: 1px dotted var(--ink);
+  }
+
+  .quiet {
+    min-width: 1.5rem;
+    min-height: 1.75rem;
+    padding: 0 0.25rem;
+    color: var(--resin);
+    text-decoration: underline;
+    text-underline-offset: 3px;
+  }
+
+  @media (pointer: coarse) {
+    .quiet {
+      min-height: 2.75rem;
+    }
+  }
+
   .note {
     max-width: 46rem;
     margin: 0 0 0.75rem;

@@ -14,7 +14,7 @@ import type { ShownSection } from './shown-sheet.ts';
 /**
  * A section of a sheet: its tables and its lines. What is drawn of a table stands below it, in the slot of its name.
  *
- * @fires line-entered, line-reset, cell-entered, cell-reset, row-added, row-moved, row-removed, why-asked
+ * @fires line-entered, line-reset, lines-checked, cell-entered, cell-reset, row-added, row-moved, row-removed, why-asked
  */
 @customElement('sheet-section')
 export class SheetSection extends LitElement {
@@ -40,6 +40,7 @@ export class SheetSection extends LitElement {
     if (section === undefined) return nothing;
     return html`
       <h3 id="title" tabindex="-1">${section.title}</h3>
+      ${section.unchecked.length === 0 ? nothing : this.unchecked(section)}
       ${section.note === '' ? nothing : html`<p class="note">${section.note}</p>`}
       ${isEmpty(section) ? html`<p class="light">Nothing of this is on the job.</p>` : nothing}
       ${repeat(
@@ -54,6 +55,22 @@ export class SheetSection extends LitElement {
         (field) => this.line(field),
       )}
     `;
+  }
+
+  /** Said once a section; at the lines themselves a dotted rule shows it. */
+  private unchecked({ title, unchecked: { length }, unchecked: checked }: ShownSection): TemplateResult {
+    const lines = `${length} ${length === 1 ? 'line' : 'lines'}`;
+    return html`<p class="unchecked">
+      ${lines} not checked yet
+      <button
+        class="quiet"
+        type="button"
+        aria-label="${title}: mark ${lines} as checked"
+        @click=${() => send(this, 'lines-checked', { checked })}
+      >
+        mark as checked
+      </button>
+    </p>`;
   }
 
   private line(field: ShownField): TemplateResult {

@@ -27,6 +27,8 @@ export interface ShownSection {
   readonly note: string;
   readonly lines: readonly ShownField[];
   readonly tables: readonly ShownTable[];
+  /** Names of the lines at which our standard stands and nobody has looked. */
+  readonly unchecked: readonly string[];
 }
 
 /** What was made of a sheet before, to be given again where nothing of it changed. */
@@ -63,7 +65,8 @@ class SectionMaker {
     const { id, title, note = '' } = section;
     const lines = section.lines.flatMap(({ line }) => this.line(line.name) ?? []);
     const tables = section.tables.flatMap(({ table }) => this.tables.table(table.name) ?? []);
-    return this.kept.view(id, [section, ...lines, ...tables], () => ({ id, title, note, lines, tables }));
+    const unchecked = lines.filter(isUnchecked).map(({ name }) => name);
+    return this.kept.view(id, [section, ...lines, ...tables], () => ({ id, title, note, lines, tables, unchecked }));
   }
 
   private line(name: string): ShownField | undefined {
@@ -100,4 +103,9 @@ class SectionMaker {
     const words = writtenLine(this.maker.results, name);
     return { shown: words, typed: words };
   }
+}
+
+/** What nobody has written needs no looking at. */
+function isUnchecked({ kind, standing }: ShownField): boolean {
+  return standing === 'unchecked' && (kind === 'number' || kind === 'yesNo' || kind === 'choice');
 }

@@ -12,6 +12,8 @@ export function standingWords(field: ShownField): string {
     case 'unchecked':
       if (field.kind === 'words' && field.shown === '') return notSaid;
       return 'our standard, not checked yet';
+    case 'checked':
+      return 'our standard, checked';
     case 'worked out':
       return 'worked out';
     case 'constant':

@@ -53,6 +53,14 @@ export const valueLineStyles = css`
     font-weight: 400;
   }
 
+  select.unchecked {
+    border-bottom-style: dotted;
+  }
+
+  label.unchecked .unit {
+    border-bottom: 1px dotted var(--ink);
+  }
+
   .yes-no,
   label.result {
     align-items: center;

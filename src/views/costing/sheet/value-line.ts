@@ -91,7 +91,7 @@ export class ValueLine extends LitElement {
           ${field.options.map(({ code, label }) => html`<option value=${code} .selected=${live(code === field.chosen)}>${label}</option>`)}
         </select>`;
       case 'yesNo':
-        return html`<label class="result"
+        return html`<label class="result ${field.standing === 'unchecked' ? 'unchecked' : ''}"
           ><input
             type="checkbox"
             aria-label=${this.name(field)}
@@ -143,8 +143,8 @@ export class ValueLine extends LitElement {
   }
 
   private origin(field: ShownField): TemplateResult {
-    const standing = originWords(field);
-    const words = [field.source, field.range, standing].filter((text) => text !== '').join(' · ');
+    const constant = field.standing === 'constant' ? 'a constant' : '';
+    const words = [field.source, field.range, constant].filter((text) => text !== '').join(' · ');
     // What the formula gives stands crossed out beside a result, and needs no saying again.
     const wordsOfStanding = field.kind === 'result' ? 'typed over the formula' : standingWords(field);
     if (mayGoBack(field))
@@ -156,7 +156,8 @@ export class ValueLine extends LitElement {
         ${field.kind === 'result' ? this.overrule(field, 'type another') : nothing}
         ${words}</span
       >`;
-    return html`<span class="from">${words} ${this.overrule(field, 'type over it')}</span>`;
+    const unchecked = isUnchecked(field) ? html`<span class="hidden">not checked yet</span>` : nothing;
+    return html`<span class="from">${words} ${unchecked} ${this.overrule(field, 'type over it')}</span>`;
   }
 
   private overrule(field: ShownField, typeWords: string): TemplateResult | typeof nothing {
@@ -210,11 +211,9 @@ export class ValueLine extends LitElement {
   }
 }
 
-/** What is said of a value beside where it comes from; a field says itself that nothing is written in it. */
-function originWords({ kind, shown, standing }: ShownField): string {
-  if (standing === 'constant') return 'a constant';
-  if (standing !== 'unchecked') return '';
-  return kind === 'words' && shown === '' ? '' : 'not checked yet';
+/** Shown by a dotted rule, and told to those who listen; a field says itself that nothing is written in it. */
+function isUnchecked({ kind, shown, standing }: ShownField): boolean {
+  return standing === 'unchecked' && (kind !== 'words' || shown !== '');
 }
 
 /** A refused choice is gone from its control, so the sentence says what stands there. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Edit } from '../../../../src/quote/edit.ts';
 import type { SheetPlace } from '../../../../src/quote/quote-document.ts';
+import { editOf } from '../../../../src/views/costing/costing-edits.ts';
 import { type ShownSheet, shownSheet } from '../../../../src/views/costing/sheet/shown-sheet.ts';
 import type { ShownTable } from '../../../../src/views/costing/sheet/shown-table.ts';
 import type { ShownField } from '../../../../src/views/parts/shown-field.ts';
@@ -106,6 +107,26 @@ describe('a sheet as a screen shows it', () => {
       'result',
       'result',
     ]);
+  });
+
+  it('names the lines nobody has looked at; checked in one step, they are our standard still, and one undo takes it back', async () => {
+    const quote = await openQuote();
+    const shop: SheetPlace = { kind: 'shop' };
+    const section = () => viewOf(quote, shop).sections.find(({ unchecked }) => unchecked.length > 2);
+    const { id, unchecked: checked } = section() ?? { id: '', unchecked: [] };
+    const lineNow = (name: string) => lineIn(viewOf(quote, shop), name);
+    const before = checked.map((name) => lineNow(name));
+    expect(new Set(before.map(({ standing }) => standing))).toEqual(new Set(['unchecked']));
+    const { results, priceList } = { results: quote.workbooks.results(flake), priceList: quote.priceList };
+    if (results === undefined) throw new Error('The quote has no full flake');
+    dispatch(quote, editOf('lines-checked', { checked }, { sheet: shop, results, priceList }).edit);
+    expect(viewOf(quote, shop).sections.find((one) => one.id === id)?.unchecked).toEqual([]);
+    expect(checked.map((name) => lineNow(name))).toEqual(
+      before.map((field) => ({ ...field, standing: 'checked', standard: expect.any(String) })),
+    );
+    expect(quote.session.log).toHaveLength(1);
+    quote.session.undo();
+    expect(checked.map((name) => lineNow(name))).toEqual(before);
   });
 
   it('says our standard of a yes-or-no entry as yes or no, not as 1 or 0', async () => {
