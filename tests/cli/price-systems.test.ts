@@ -159,7 +159,7 @@ describe('rows that are given', () => {
         { place: 'bay', lenght: 4 },
         { shape: 'rectangel' },
         3,
-        { place: 'Bay', length: 'x', area: 3, width: { formula: '1' }, joined: true },
+        { place: ' ', length: 'x', area: 3, width: { formula: '1' }, joined: true },
         { place: 'shed', length: -1 },
       ],
       trips: [],
@@ -170,9 +170,9 @@ describe('rows that are given', () => {
     expect(faultsOf([flake, solid], { rows })).toEqual([
       '--rows areas: Row 1, lenght: The table “areas” has no column “lenght”. Did you mean “length”?',
       '--rows areas: Row 2, shape: “rectangel” is not among the choices of “shape”. Did you mean “rectangle”?',
-      '--rows areas: Row 2 lacks its “place”: every row has its code.',
+      '--rows areas: Row 2 lacks its “place”: every row has its name.',
       '--rows areas: Row 3 is no object: write { "column": value, … }.',
-      '--rows areas: Row 4, place: “Bay” is not a code: lower-case letters, digits and underscores.',
+      '--rows areas: Row 4, place: A row is called by a word or two.',
       `--rows areas: Row 4, length: “x” is not a number: type a number such as 22.5 or 22' 6".`,
       '--rows areas: Row 4, area: “area” is worked out, not entered.',
       '--rows areas: Row 4, width: Its rows give no formulas of their own.',
@@ -197,8 +197,8 @@ describe('rows that are given', () => {
   it('do not hide what else is wrong, nor make their own cells look wrong', () => {
     const given = { rows: { areas: [{ place: 3 }] }, set: { 'areas.shed.length': 3, 'areas.shed.lenght': 3 } };
     expect(faultsOf([flake], given)).toEqual([
-      '--rows areas: Row 1, place: A code is wanted here.',
-      '--rows areas: Row 1 lacks its “place”: every row has its code.',
+      '--rows areas: Row 1, place: A name is wanted here: a word or two.',
+      '--rows areas: Row 1 lacks its “place”: every row has its name.',
       '--set areas.shed.lenght=3: The table “areas” has no column “lenght”. Did you mean “length”?',
     ]);
   });
