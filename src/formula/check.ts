@@ -135,12 +135,10 @@ class Checker {
   ): Unit | undefined {
     if (operator === '+' || operator === '-') {
       const unit = sumUnit(operator, left, right, a, b);
-      const verb =
-        operator === '+'
-          ? `${typeWords(right.type)} cannot be added to`
-          : `${typeWords(right.type)} cannot be taken from`;
-      if (unit === undefined) this.refuse('type', span, `${capital(verb)} ${typeWords(left.type)}.`);
-      return unit;
+      if (unit !== undefined) return unit;
+      const verb = operator === '+' ? 'cannot be added to' : 'cannot be taken from';
+      this.refuse('type', span, `${capital(typeWords(right.type))} ${verb} ${typeWords(left.type)}.`);
+      return undefined;
     }
     if (isPoint(a) || isPoint(b)) {
       this.refuse(

@@ -30,28 +30,47 @@ export function isWorkedOut({ content }: PlannedCell): boolean {
  * above, so that a column may grow from its own row above without a cycle.
  */
 export function cellsRead(tree: Checked, place: CellPlace, plan: CellPlan): readonly number[] {
+  const nodes = nodesReading(tree);
+  const [only] = nodes;
+  if (only === undefined) return [];
+  if (nodes.length === 1) return cellsOf(only, place, plan);
   const read = new Set<number>();
-  visit(tree, (node) => {
-    for (const cell of cellsOf(node, place, plan)) read.add(cell);
-  });
+  for (const node of nodes) for (const cell of cellsOf(node, place, plan)) read.add(cell);
   return [...read];
 }
 
 /** How many cells a formula reads at most, each as often as it is named: quick to tell, before the cells are listed. */
 export function countReads(tree: Checked, plan: CellPlan): number {
   let reads = 0;
-  visit(tree, (node) => {
+  for (const node of nodesReading(tree)) {
     if (node.kind === 'range') reads += plan.tables.get(node.table)?.rows ?? 0;
     else if (node.kind === 'productField') reads += 2 * (plan.tables.get(productTable)?.rows ?? 0);
-    else if (node.kind === 'line' || node.kind === 'cell') reads += 1;
-  });
+    else reads += 1;
+  }
   return reads;
 }
 
-/** Calls `see` on every node of a tree, parents first. */
-function visit(tree: Checked, see: (node: Checked) => void): void {
-  see(tree);
-  for (const child of childrenOf(tree)) visit(child, see);
+/** The nodes of a tree that read cells. Every row of a column has the same tree: it is walked once. */
+function nodesReading(tree: Checked): readonly ReadingNode[] {
+  const known = readingNodes.get(tree);
+  if (known !== undefined) return known;
+  const found: ReadingNode[] = [];
+  collectReading(tree, found);
+  readingNodes.set(tree, found);
+  return found;
+}
+
+type ReadingNode = Extract<Checked, { kind: 'line' | 'cell' | 'range' | 'productField' }>;
+const readingNodes = new WeakMap<Checked, readonly ReadingNode[]>();
+
+function isReading(node: Checked): node is ReadingNode {
+  return node.kind === 'line' || node.kind === 'cell' || node.kind === 'range' || node.kind === 'productField';
+}
+
+/** Parents first. */
+function collectReading(node: Checked, found: ReadingNode[]): void {
+  if (isReading(node)) found.push(node);
+  for (const child of childrenOf(node)) collectReading(child, found);
 }
 
 export function childrenOf(tree: Checked): readonly Checked[] {
@@ -76,7 +95,7 @@ export function childrenOf(tree: Checked): readonly Checked[] {
 }
 
 /** The cells one node reads by itself, its children aside. */
-function cellsOf(node: Checked, place: CellPlace, plan: CellPlan): readonly number[] {
+function cellsOf(node: ReadingNode, place: CellPlace, plan: CellPlan): readonly number[] {
   switch (node.kind) {
     case 'line':
       return [lineCell(node.name, plan)];
@@ -87,7 +106,7 @@ function cellsOf(node: Checked, place: CellPlace, plan: CellPlan): readonly numb
     case 'productField':
       return columnCells(productTable, node.field, plan).concat(columnCells(productTable, productKey, plan));
     default:
-      return [];
+      return node satisfies never;
   }
 }
 

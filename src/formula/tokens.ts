@@ -12,11 +12,10 @@ export type TokensResult =
   | { readonly kind: 'tokens'; readonly tokens: readonly Token[] }
   | { readonly kind: 'fault'; readonly fault: FormulaFault };
 
-const number = /(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?/y;
-const name = /[A-Za-z_][A-Za-z0-9_]*/y;
-const text = /"(?:[^"]|"")*"/y;
-const mark = /<>|<=|>=|[-+*/^=<>(),.]/y;
-const space = /\s+/y;
+/** Blanks and the next token: a number, a name, a text, or a mark. */
+const next =
+  /\s*(?:((?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)|([A-Za-z_][A-Za-z0-9_]*)|("(?:[^"]|"")*")|(<>|<=|>=|[-+*/^=<>(),.]))/y;
+const blanks = /\s*/y;
 
 /** Cuts a formula's text into tokens, the last of kind `end`. Fails at the first character no token begins with. */
 export function cutTokens(source: string): TokensResult {
@@ -30,40 +29,34 @@ export function cutTokens(source: string): TokensResult {
   }
   const tokens: Token[] = [];
   let at = 0;
-  const match = (pattern: RegExp): string | undefined => {
-    pattern.lastIndex = at;
-    return pattern.exec(source)?.[0];
-  };
-  while (at < source.length) {
-    const blank = match(space);
-    if (blank !== undefined) {
-      at += blank.length;
-      continue;
-    }
-    const token = tokenAt(match, at);
-    if (token === undefined) return unreadable(source, at);
+  for (;;) {
+    const token = tokenAt(source, at);
+    if (token === undefined) break;
     if (token.kind === 'number' && !Number.isFinite(token.value)) {
       return fault('reading', token.span, 'This number is too large.');
     }
     tokens.push(token);
     at = token.span.end;
   }
+  blanks.lastIndex = at;
+  at += blanks.exec(source)?.[0].length ?? 0;
+  if (at < source.length) return unreadable(source, at);
   tokens.push({ kind: 'end', span: { start: source.length, end: source.length } });
   return { kind: 'tokens', tokens };
 }
 
-function tokenAt(match: (pattern: RegExp) => string | undefined, start: number): Token | undefined {
-  const span = (found: string): Span => ({ start, end: start + found.length });
-  const foundNumber = match(number);
-  if (foundNumber !== undefined) return { kind: 'number', value: Number(foundNumber), span: span(foundNumber) };
-  const foundName = match(name);
-  if (foundName !== undefined) return { kind: 'name', name: foundName, span: span(foundName) };
-  const foundText = match(text);
-  if (foundText !== undefined) {
-    return { kind: 'text', value: foundText.slice(1, -1).replaceAll('""', '"'), span: span(foundText) };
-  }
-  const foundMark = match(mark);
-  return foundMark === undefined ? undefined : { kind: 'mark', mark: foundMark, span: span(foundMark) };
+function tokenAt(source: string, at: number): Token | undefined {
+  next.lastIndex = at;
+  const found = next.exec(source);
+  if (found === null) return undefined;
+  const [all, number, name, text, mark] = found;
+  const end = at + all.length;
+  if (name !== undefined) return { kind: 'name', name, span: { start: end - name.length, end } };
+  if (mark !== undefined) return { kind: 'mark', mark, span: { start: end - mark.length, end } };
+  if (number !== undefined) return { kind: 'number', value: Number(number), span: { start: end - number.length, end } };
+  if (text === undefined) return undefined;
+  const value = text.slice(1, -1).replaceAll('""', '"');
+  return { kind: 'text', value, span: { start: end - text.length, end } };
 }
 
 const advice: Readonly<Record<string, string>> = {

@@ -1,8 +1,7 @@
-import { productTable } from '../formula/cells.ts';
 import { answerSets } from '../template/answer-sets.ts';
 import type { CompiledStack } from '../template/compiled-stack.ts';
-import { noEntries, type ProductRow } from '../template/entries.ts';
-import { planOption } from '../template/plan.ts';
+import type { ProductRow } from '../template/entries.ts';
+import { productsNamed } from '../template/plan.ts';
 import type { SheetFault } from '../template/sheet-fault.ts';
 import { nothingEntered, type QuoteDocument, type QuoteOption } from './quote-document.ts';
 import { QuoteStacks } from './quote-stacks.ts';
@@ -87,9 +86,9 @@ function withProducts(
     const { stack, faults: own } = stacks.of(quote, option);
     faults.push(...own);
     if (stack === undefined || own.length > 0) continue;
-    const planned = planOption(stack, noEntries, priceList);
-    faults.push(...planned.faults);
-    for (const id of [...(planned.rows.get(productTable) ?? []).map((row) => row.id), ...productsAsked(stack)]) {
+    const laid = productsNamed(stack, priceList);
+    faults.push(...laid.faults);
+    for (const id of [...laid.products, ...productsAsked(stack)]) {
       const product = priceList.get(id);
       if (product !== undefined) named.set(id, product);
     }

@@ -1,13 +1,14 @@
 import type { CompiledStack } from '../template/compiled-stack.ts';
 import type { SheetFault } from '../template/sheet-fault.ts';
 import type { SheetFile } from '../template/sheet-schema.ts';
-import { type StackResult, stackOf } from '../template/stack-of.ts';
+import { StackCompilers, type StackResult } from '../template/stack-of.ts';
 import type { QuoteDocument, QuoteOption, SheetHash } from './quote-document.ts';
 import type { SheetStore } from './sheet-store.ts';
 
 /** Compiles the stacks of quotes once for each set of pinned sheets. */
 export class QuoteStacks {
   private readonly store: SheetStore;
+  private readonly compilers = new StackCompilers();
   private readonly compiled = new Map<string, StackResult>();
 
   constructor(store: SheetStore) {
@@ -44,7 +45,7 @@ export class QuoteStacks {
     );
     const [priceListFile, shopFile, floorFile, systemFile] = files;
     if (!priceListFile || !shopFile || !floorFile || !systemFile || missing.length > 0) return { faults: missing };
-    const result = stackOf(
+    const result = this.compilers.stackOf(
       { priceList: priceListFile, shop: shopFile, floor: floorFile, system: systemFile },
       partFiles,
     );

@@ -226,6 +226,7 @@ export class ColumnCompiler {
 }
 
 function readsAbove(formula: string): boolean {
+  if (!formula.includes('above')) return false;
   const parsed = parseFormula(formula);
   return parsed.kind === 'tree' && mentionsAbove(parsed.tree);
 }

@@ -1,6 +1,6 @@
 import { checkFormula } from '../formula/check.ts';
 import type { Checked, ValueType } from '../formula/checked-tree.ts';
-import { parseFormula } from '../formula/parser.ts';
+import { type ParseResult, parseFormula } from '../formula/parser.ts';
 import type { Scope } from '../formula/scope.ts';
 import type { Span } from '../formula/tree.ts';
 import { fits, isLiteral, typeWords } from '../formula/value-type.ts';
@@ -8,13 +8,19 @@ import { one, parseUnit, sameUnit } from '../units/unit.ts';
 import type { FaultReporter } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
 
+/** Formulas that were read, by their text: systems share most of theirs through parts. */
+export type ReadFormulas = Map<string, ParseResult>;
+
 /** Reads formulas and units of a sheet, telling each fault once with its path. */
 export class FormulaReader {
   private readonly report: FaultReporter;
+  private readonly known: ReadFormulas;
   private readonly told = new Set<string>();
+  private readonly units = new Map<string, ReturnType<typeof parseUnit>>();
 
-  constructor(report: FaultReporter) {
+  constructor(report: FaultReporter, known: ReadFormulas = new Map()) {
     this.report = report;
+    this.known = known;
   }
 
   /** The checked tree, or undefined after telling what is wrong. */
@@ -28,7 +34,7 @@ export class FormulaReader {
   /** Any value at all: a hole in what a check says. */
   readAny(text: string, scope: Scope, path: string): Checked | undefined {
     if (this.told.size > sheetLimits.faultsTold) return undefined;
-    const parsed = parseFormula(text);
+    const parsed = this.parsed(text);
     if (parsed.kind === 'fault') {
       this.tell(path, placed(text, parsed.fault.at, parsed.fault.reason));
       return undefined;
@@ -43,10 +49,17 @@ export class FormulaReader {
       this.tell(path, 'The unit is missing; a plain number has the unit “1”.');
       return { kind: 'faulty' };
     }
-    const read = parseUnit(unit);
+    const read = this.units.get(unit) ?? parseUnit(unit);
+    this.units.set(unit, read);
     if (read.kind === 'unit') return { kind: 'number', unit: read.unit };
     this.tell(path, read.reason);
     return { kind: 'faulty' };
+  }
+
+  private parsed(text: string): ParseResult {
+    const read = this.known.get(text) ?? parseFormula(text);
+    this.known.set(text, read);
+    return read;
   }
 
   private tell(path: string, reason: string): void {

@@ -3,7 +3,7 @@ import type { Scope } from '../formula/scope.ts';
 import { truth } from '../formula/value-type.ts';
 import { askFaults } from './ask-faults.ts';
 import { ColumnCompiler, deepestCodes } from './compile-column.ts';
-import { FormulaReader } from './compile-formula.ts';
+import { FormulaReader, type ReadFormulas } from './compile-formula.ts';
 import type { CompiledLine, CompiledStack, CompiledTable, ProductFields, SayPiece } from './compiled-stack.ts';
 import type { ComposedSheet } from './composed-sheet.ts';
 import { type DeclaredLine, type DeclaredNames, declareNames } from './declared-names.ts';
@@ -26,13 +26,20 @@ export interface CompiledResult {
   readonly faults: readonly SheetFault[];
 }
 
+/** What was compiled before and stands in another stack as well. */
+export interface CompiledBefore {
+  readonly formulas: ReadFormulas;
+  /** The lowest sheets by themselves, without a fault: a formula reads nothing above its own sheet, so they stay as they are. */
+  readonly below?: CompiledStack | undefined;
+}
+
 /**
  * Checks every name, type and unit of sheets lying on each other, lowest first: price list, shop, floor, system (any of
  * the upper ones may be left out). A part compiles alone, against what it needs.
  */
-export function compileStack(sheets: readonly ComposedSheet[]): CompiledResult {
+export function compileStack(sheets: readonly ComposedSheet[], before?: CompiledBefore): CompiledResult {
   const faults: SheetFault[] = [];
-  const compiler = new StackCompiler(sheets, faults);
+  const compiler = new StackCompiler(sheets, faults, before);
   const stack = compiler.compile();
   return { stack, faults };
 }
@@ -44,12 +51,15 @@ class StackCompiler {
   private readonly products: ProductFields;
   private readonly names: StackNames;
   private readonly reader: FormulaReader;
-  private readonly compiled = new Map<string, CompiledLine>();
+  private readonly compiled: Map<string, CompiledLine>;
+  private readonly tablesBelow: CompiledStack['tables'];
   private readonly underWay = new Set<string>();
 
-  constructor(sheets: readonly ComposedSheet[], faults: SheetFault[]) {
+  constructor(sheets: readonly ComposedSheet[], faults: SheetFault[], before: CompiledBefore | undefined) {
     this.sheets = sheets;
     this.faults = faults;
+    this.compiled = new Map(before?.below?.lines);
+    this.tablesBelow = before?.below?.tables ?? new Map();
     const report = tellOnce(faults);
     this.declared = declareNames(sheets, faults);
     this.products = productFieldsOf(
@@ -58,7 +68,7 @@ class StackCompiler {
     );
     for (const sheet of sheets) tellFaultyNeeds(sheet, new Set(this.products.kinds.keys()), report);
     for (const table of this.declared.tables.values()) tellOutline(table, this.declared, report);
-    this.reader = new FormulaReader(report);
+    this.reader = new FormulaReader(report, before?.formulas);
     const columns = new ColumnCompiler(this.declared, this.products, this.reader, report, (layer, row) =>
       this.names.scope(layer, row),
     );
@@ -68,7 +78,10 @@ class StackCompiler {
   compile(): CompiledStack {
     for (const line of this.declared.lines.values()) this.line(line);
     const tables = new Map<string, CompiledTable>();
-    for (const table of this.declared.tables.values()) tables.set(table.table.name, this.names.columns.table(table));
+    for (const table of this.declared.tables.values()) {
+      const { name } = table.table;
+      tables.set(name, this.tablesBelow.get(name) ?? this.names.columns.table(table));
+    }
     for (const table of this.declared.tables.values()) tellOperator(table, this.names.scope, tellOnce(this.faults));
     const system = this.sheets.find((sheet) => sheet.layer === 'system');
     if (system !== undefined) this.faults.push(...missingResultLines(system, this.declared));

@@ -17,7 +17,7 @@ import { one } from '../units/unit.ts';
 import { CellContents } from './cell-contents.ts';
 import { FormulaReader } from './compile-formula.ts';
 import { type CompiledColumn, type CompiledStack, type CompiledTable, caseOf, onlyCase } from './compiled-stack.ts';
-import type { ProductRow, StackEntries } from './entries.ts';
+import { noEntries, type ProductRow, type StackEntries } from './entries.ts';
 import { type OperatorRead, readText } from './operator-contract.ts';
 import { contractOf, inputCells } from './operators.ts';
 import { ownValue } from './own-value.ts';
@@ -63,6 +63,14 @@ export function planOption(
   return new Planner(withStandingChoices(stack, entries.tables), entries, priceList).plan();
 }
 
+/** The products that a stack names by itself, with what is wrong when it is laid out; nothing is put in order for that. */
+export function productsNamed(
+  stack: CompiledStack,
+  priceList: ReadonlyMap<string, ProductRow>,
+): { readonly products: readonly string[]; readonly faults: readonly SheetFault[] } {
+  return new Planner(withStandingChoices(stack, noEntries.tables), noEntries, priceList).products();
+}
+
 class Planner {
   private readonly stack: CompiledStack;
   private readonly entries: StackEntries;
@@ -87,6 +95,19 @@ class Planner {
   }
 
   plan(): OptionPlan {
+    this.layOutAll();
+    const operators = new Map([...this.stack.tables.values()].flatMap((table) => this.operator(table)));
+    const plan: CellPlan = { cells: this.cells, lines: this.lines, tables: this.tables, operators };
+    const written = writtenWords(this.stack, this.entries, this.rows, this.report);
+    return { stack: this.stack, plan, rows: this.rows, written, ...this.ordered(plan), faults: this.faults };
+  }
+
+  products(): ReturnType<typeof productsNamed> {
+    this.layOutAll();
+    return { products: (this.rows.get(productTable) ?? []).map(({ id }) => id), faults: this.faults };
+  }
+
+  private layOutAll(): void {
     for (const [name, line] of this.stack.lines) {
       const content = this.contents.ofLine(line, this.entries.lines.get(name));
       const type = line.definition.kind === 'check' ? ({ kind: 'truth' } as const) : line.type;
@@ -96,10 +117,6 @@ class Planner {
     for (const table of this.stack.tables.values()) if (!gathered.includes(table)) this.table(table);
     for (const table of gathered) this.gatheredTable(table);
     this.productRows();
-    const operators = new Map([...this.stack.tables.values()].flatMap((table) => this.operator(table)));
-    const plan: CellPlan = { cells: this.cells, lines: this.lines, tables: this.tables, operators };
-    const written = writtenWords(this.stack, this.entries, this.rows, this.report);
-    return { stack: this.stack, plan, rows: this.rows, written, ...this.ordered(plan), faults: this.faults };
   }
 
   private ordered(plan: CellPlan): { graph: CellGraph } {

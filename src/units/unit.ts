@@ -59,7 +59,7 @@ export const one: Unit = fromPowers(new Map());
  * Every display name of 1 (%, person, visit, …) is the same as `1`.
  */
 export function sameUnit(a: Unit, b: Unit): boolean {
-  return unitText(a) === unitText(b);
+  return a === b || unitText(a) === unitText(b);
 }
 
 /** `mil` times `ft2` is `ft2*mil`. Throws on a point: ask `isPoint` first. */
@@ -97,8 +97,15 @@ export function isPoint(a: Unit): boolean {
 
 /** The canonical text, with every display name of 1 left out: `ft2*mil/gal`, `$/h`, `1`. */
 export function unitText(u: Unit): string {
-  return canonicalText(u.powers);
+  const known = canonicalTexts.get(u);
+  if (known !== undefined) return known;
+  const text = canonicalText(u.powers);
+  canonicalTexts.set(u, text);
+  return text;
 }
+
+/** Checking a formula compares the units of all its parts: each is written once. */
+const canonicalTexts = new WeakMap<Unit, string>();
 
 /** The unit as shown: `ft²·mil/gal`, `°F`, `$/crew day`; empty for `1`. */
 export function prettyUnit(u: Unit): string {
