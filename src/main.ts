@@ -1,23 +1,14 @@
+import { fetchSystems, products, systems, under } from 'virtual:shipped-sheets';
 import { workerAuditor } from './engine/worker-auditor.ts';
-import { readProducts } from './pricelist/read-products.ts';
-import { pinSheets } from './quote/sheet-store.ts';
+import { type PinnedSheets, pinBuilt, type ShippedSheets } from './quote/sheet-store.ts';
 import { QuoteDesk } from './session/quote-desk.ts';
 import { keepSetting, keptSetting } from './storage/kept-settings.ts';
 import { openQuoteStore } from './storage/quote-store.ts';
-import { composeSheet } from './template/compose.ts';
-import { productFieldsOf } from './template/product-fields.ts';
 import { AfterPaint } from './views/app/after-paint.ts';
 import { AppShell } from './views/app/app-shell.ts';
 import { IdleWork } from './views/app/idle-work.ts';
 import { madeOnDayOf } from './views/app/new-quote-at.ts';
 import './views/theme.css';
-
-const templates = import.meta.glob<unknown>('../templates/*/*/template.json', { eager: true, import: 'default' });
-const priceLists = import.meta.glob<string>('../templates/pricelist/*/products.csv', {
-  eager: true,
-  query: '?raw',
-  import: 'default',
-});
 
 const demo = {
   id: 'demo',
@@ -31,16 +22,12 @@ const idle = new IdleWork();
 
 /** Puts the templates, the storage and the desk together and shows the app. */
 async function start(): Promise<void> {
-  const files = new Map(Object.entries(templates));
-  const [{ store: sheets, raw: rawSheets }, opened] = await Promise.all([pinSheets(files), openQuoteStore()]);
-  const [priceListFile] = sheets.library.priceLists.values();
-  const [csv = ''] = Object.values(priceLists);
-  if (priceListFile === undefined) throw new Error('There is no price list.');
-  const { kinds, fields } = productFieldsOf(composeSheet(priceListFile, new Map()).sheet, () => undefined);
-  const { products: priceList } = readProducts(csv, [...fields.values()], kinds.keys());
+  const shipped = shippedSheets();
+  const opened = await openQuoteStore('spreadrate', shipped.under.raw);
   const kept = opened.kind === 'open' ? { store: opened.store } : { unkept: opened.reason };
+  const priceList = new Map(products.map((product) => [product.product, product]));
   const audit = { call: workerAuditor, rest: idle.later };
-  const desk = new QuoteDesk({ sheets, rawSheets, priceList, audit, turn: new AfterPaint().turn, ...kept });
+  const desk = new QuoteDesk({ shipped, priceList, audit, turn: new AfterPaint().turn, ...kept });
   await showDemoOnce(desk);
   const shell = new AppShell();
   shell.addEventListener('quote-shown', idle.begin, { once: true });
@@ -49,10 +36,16 @@ async function start(): Promise<void> {
   idle.later(fetchTheRest);
 }
 
+/** The sheets that were built in. Systems are fetched once, and again after a time without a signal. */
+function shippedSheets(): ShippedSheets {
+  const whole = async (): Promise<PinnedSheets> => pinBuilt([...under, ...(await fetchSystems())]);
+  return { under: pinBuilt(under), systems, whole };
+}
+
 /** What is loaded when it is wanted is fetched before the signal may be gone. Off the net it is asked for again then. */
 function fetchTheRest(): void {
-  for (const fetched of [import('./views/day/day-face.ts'), import('./views/parts/plan/floor-plan.ts')])
-    fetched.catch(() => undefined);
+  const rest = [fetchSystems(), import('./views/day/day-face.ts'), import('./views/parts/plan/floor-plan.ts')];
+  for (const fetched of rest) fetched.catch(() => undefined);
 }
 
 /** The invented quote is made on the first visit only, as of that day: once removed it stays away. */

@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { shippedSheets } from './build/shipped-sheets.ts';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -8,6 +9,7 @@ export default defineConfig({
   // Relative addresses, so that the built page also works from a sub-folder of a static host.
   base: './',
   cacheDir: here('../.cache/vite'),
+  plugins: [shippedSheets(here('../templates'))],
   build: {
     outDir: here('../dist'),
     emptyOutDir: true,

@@ -7,8 +7,8 @@ import type { OptionResults } from '../quote/option-results.ts';
 import type { QuoteDocument, QuoteOption, SheetHash } from '../quote/quote-document.ts';
 import { optionSummaries } from '../quote/quote-head.ts';
 import { QuoteStacks } from '../quote/quote-stacks.ts';
-import type { SheetStore } from '../quote/sheet-store.ts';
-import { type RawSheets, withStoredSheets } from '../quote/stored-sheets.ts';
+import type { OfferedSheet, PinnedSheets, SheetStore, ShippedSheets } from '../quote/sheet-store.ts';
+import { withStoredSheets } from '../quote/stored-sheets.ts';
 import type { LoadedQuote, QuoteList, QuoteStore } from '../storage/quote-store.ts';
 import type { ProductRow } from '../template/entries.ts';
 import type { SheetFile } from '../template/sheet-schema.ts';
@@ -17,8 +17,7 @@ import { SharedQuote, storeKeeper } from './share-quote.ts';
 
 /** What quotes are made from, and where they are kept. */
 export interface DeskParts {
-  readonly sheets: SheetStore;
-  readonly rawSheets: RawSheets;
+  readonly shipped: ShippedSheets;
   readonly priceList: ReadonlyMap<string, ProductRow>;
   /** Undefined where the browser keeps nothing; `unkept` says why. */
   readonly store?: QuoteStore;
@@ -44,6 +43,11 @@ export interface SeenQuote {
   readonly quote: QuoteDocument;
   readonly results: (option: string) => OptionResults | undefined;
   readonly close: () => void;
+}
+
+export interface AddedOption {
+  readonly option: QuoteOption;
+  readonly products: readonly ProductRow[];
 }
 
 export interface DeskFault {
@@ -78,26 +82,24 @@ export class QuoteDesk {
   private readonly parts: DeskParts;
   private readonly inMemory = new Map<string, HeldQuote>();
   /** Sheets of the templates and of every quote opened so far; none ever changes under its hash. */
-  private readonly known: Map<SheetHash, SheetFile>;
+  private readonly known = new Map<SheetHash, SheetFile>();
+  /** The JSON of those that come with the app, to be stored with the quotes that stand on them. */
+  private readonly raw = new Map<SheetHash, unknown>();
   private readonly stacks: QuoteStacks;
   /** The quote made last, which is usually opened at once. */
   private made: (WorkedQuote & { readonly quote: QuoteDocument }) | undefined;
 
   constructor(parts: DeskParts) {
     this.parts = parts;
-    this.known = new Map(parts.sheets.sheets);
-    this.stacks = new QuoteStacks({ ...parts.sheets, sheets: this.known });
+    this.know(parts.shipped.under);
+    this.stacks = new QuoteStacks({ ...parts.shipped.under.store, sheets: this.known });
     this.priceList = parts.priceList;
     this.unkept = parts.store === undefined ? (parts.unkept ?? 'This browser keeps nothing.') : undefined;
   }
 
   /** Systems a quote may be made of. */
-  get systems(): readonly { readonly id: string; readonly title: string; readonly summary: string }[] {
-    return [...this.parts.sheets.library.systems.values()].map(({ id, title, summary }) => ({
-      id,
-      title,
-      summary: summary ?? '',
-    }));
+  get systems(): readonly OfferedSheet[] {
+    return this.parts.shipped.systems;
   }
 
   async list(): Promise<QuoteList | DeskFault> {
@@ -114,7 +116,9 @@ export class QuoteDesk {
 
   /** Makes a quote from templates and keeps it. */
   async make(wanted: NewQuote, at: string, demo = false): Promise<QuoteDocument | DeskFault> {
-    const made = makeQuote(wanted, this.parts.sheets, this.priceList, this.stacks);
+    const sheets = await this.everySheet();
+    if ('kind' in sheets) return sheets;
+    const made = makeQuote(wanted, sheets, this.priceList, this.stacks);
     if (made.kind === 'refused') return fault(made.faults);
     const { store } = this.parts;
     const { quote } = made;
@@ -127,21 +131,21 @@ export class QuoteDesk {
       return quote;
     }
     const options = optionSummaries(quote, (option) => workbooks.results(option));
-    const stored = await store.create({ quote, options, demo, at, sheets: this.parts.rawSheets });
+    const stored = await store.create({ quote, options, demo, at, sheets: this.raw });
     if (stored.kind === 'fault') return stored;
     this.made = { ...worked, quote };
     return quote;
   }
 
   async open(id: string): Promise<OpenQuote | DeskFault> {
-    const { store, rawSheets, turn } = this.parts;
+    const { store, turn } = this.parts;
     const held = this.inMemory.get(id);
     if (held !== undefined) return opened(held);
     if (store === undefined) return noSuchQuote;
     const found = await this.load(id, store);
     if (found.kind === 'fault') return found;
     const { loaded, workbooks, audit } = found;
-    const start = { past: loaded, keeper: storeKeeper(store, id, rawSheets), ...(turn !== undefined && { turn }) };
+    const start = { past: loaded, keeper: storeKeeper(store, id, this.raw), ...(turn !== undefined && { turn }) };
     const session = new QuoteSession(loaded.quote, workbooks, start);
     const shared = new SharedQuote(session, store);
     await shared.join();
@@ -168,34 +172,45 @@ export class QuoteDesk {
     return removed?.kind === 'fault' ? removed : undefined;
   }
 
-  /** An option of a system, to be added to a quote, with the products it names. */
-  optionOf(
-    system: string,
-    id: string,
-  ): { readonly option: QuoteOption; readonly products: readonly ProductRow[] } | DeskFault {
-    const [shop = ''] = this.parts.sheets.library.shops.keys();
-    const [floor = ''] = this.parts.sheets.library.floors.keys();
-    const wanted = { id, title: '', shop, floor, systems: [system] };
-    const made = makeQuote(wanted, this.parts.sheets, this.priceList, this.stacks);
+  /** An option of a system, to be added to a quote under an id of its own, with the products it names. */
+  async optionOf(system: string): Promise<AddedOption | DeskFault> {
+    const sheets = await this.everySheet();
+    if ('kind' in sheets) return sheets;
+    const [shop = ''] = sheets.library.shops.keys();
+    const [floor = ''] = sheets.library.floors.keys();
+    const wanted = { id: system, title: '', shop, floor, systems: [system] };
+    const made = makeQuote(wanted, sheets, this.priceList, this.stacks);
     if (made.kind === 'refused') return fault(made.faults);
     const [option] = made.quote.options;
     return option === undefined
       ? { kind: 'fault', reason: 'There is no such system.' }
-      : { option: { ...option, id }, products: made.quote.products };
+      : { option, products: made.quote.products };
   }
 
-  /** Hash of the system template of this id, to find the option made from it. */
-  systemHash(id: string): string | undefined {
-    return this.parts.sheets.hashOf('system', id);
+  /** What new quotes and options are made of; systems are fetched for it. */
+  private async everySheet(): Promise<SheetStore | DeskFault> {
+    try {
+      const whole = await this.parts.shipped.whole();
+      this.know(whole);
+      return whole.store;
+    } catch {
+      // Without a signal; what is open works on, and the next try fetches them again.
+      return { kind: 'fault', reason: 'The systems could not be fetched. Try again when there is a signal.' };
+    }
+  }
+
+  private know({ store, raw }: PinnedSheets): void {
+    for (const [hash, sheet] of store.sheets) if (!this.known.has(hash)) this.known.set(hash, sheet);
+    for (const [hash, value] of raw) this.raw.set(hash, value);
   }
 
   /** A stored quote, worked out. */
   private async load(id: string, store: QuoteStore): Promise<LoadedHere | DeskFault> {
     const loaded = await store.load(id);
     if (loaded.kind === 'fault') return loaded;
-    const { sheets } = this.parts;
-    const pinned = withStoredSheets({ ...sheets, sheets: this.known }, loaded.sheets).store;
-    for (const [hash, sheet] of pinned.sheets) this.known.set(hash, sheet);
+    const { store: under } = this.parts.shipped.under;
+    const { sheets } = withStoredSheets({ ...under, sheets: this.known }, loaded.sheets).store;
+    for (const [hash, sheet] of sheets) this.known.set(hash, sheet);
     const worked = this.workedOut(loaded.quote);
     return worked.kind === 'fault' ? worked : { ...worked, kind: 'here', loaded };
   }

@@ -34,7 +34,7 @@ export interface LoadedQuote {
   readonly entries: readonly LogEntry[];
   /** Number of the last entry. */
   readonly seq: number;
-  /** Every sheet the quote stands on, and those that undo may bring back. */
+  /** Every sheet the quote stands on, and those that undo may bring back, but for the app's own. */
   readonly sheets: RawSheets;
   readonly notice?: string;
 }
@@ -55,11 +55,14 @@ interface Stored {
 /** Quotes in the browser's database. Every method answers with a fault, in plain words, where storage fails. */
 export class QuoteStore {
   private readonly database: Database;
+  private readonly own: RawSheets;
   /** Sheets known to be stored, which need no look. */
   private readonly kept = new Set<SheetHash>();
 
-  constructor(database: Database) {
+  /** `own` sheets were hashed when the app was built: they are neither read back nor hashed again. */
+  constructor(database: Database, own: RawSheets) {
     this.database = database;
+    this.own = own;
   }
 
   async list(): Promise<StoreResult<QuoteList>> {
@@ -81,12 +84,13 @@ export class QuoteStore {
   }
 
   async load(id: string): Promise<StoreResult<LoadedQuote>> {
-    const found = await this.database.read((reading) => readRecords(reading, id));
+    const found = await this.database.read((reading) => readRecords(reading, id, this.own));
     if (found.kind === 'fault') return found;
-    const { texts, ...records } = found;
-    const read = await readSheetTexts(texts, pinnedHashes(records.quote));
+    const { texts, stored, ...records } = found;
+    const needed = [...pinnedHashes(records.quote)].filter((hash) => !this.own.has(hash));
+    const read = await readSheetTexts(texts, new Set(needed));
     if (read.kind === 'fault') return read;
-    for (const hash of read.sheets.keys()) this.kept.add(hash);
+    for (const hash of [...read.sheets.keys(), ...this.own.keys()]) if (stored.has(hash)) this.kept.add(hash);
     return { ...records, kind: 'loaded', sheets: read.sheets };
   }
 
@@ -151,7 +155,7 @@ export class QuoteStore {
   ): Promise<StoreResult<Stored>> {
     for (const read of [readHead(head), readQuote(quote)]) if (read.kind === 'fault') return read;
     const wanted = [...pinnedHashes(quote)].filter((hash) => !this.kept.has(hash));
-    const texts = await checkedTexts(wanted, sheets);
+    const texts = await checkedTexts(wanted, sheets, this.own);
     if (texts.kind === 'fault') return texts;
     const refused = await this.database.write(async (writing) => {
       const store = writing.objectStore('sheets');
@@ -171,12 +175,12 @@ export class QuoteStore {
 
 export type OpenedStore = { readonly kind: 'open'; readonly store: QuoteStore } | StoreFault;
 
-/** Opens the browser's database of quotes, or says why the program must do without. */
-export async function openQuoteStore(name = 'spreadrate'): Promise<OpenedStore> {
+/** Opens the browser's database of quotes, or says why the program must do without. `own` are the sheets built into the app. */
+export async function openQuoteStore(name: string, own: RawSheets = new Map()): Promise<OpenedStore> {
   const database = new Database(name);
   const opened = await database.open();
   if ('kind' in opened) return opened;
-  return { kind: 'open', store: new QuoteStore(database) };
+  return { kind: 'open', store: new QuoteStore(database, own) };
 }
 
 interface QuoteRecords {
@@ -185,17 +189,22 @@ interface QuoteRecords {
   readonly entries: readonly LogEntry[];
   readonly seq: number;
   readonly notice?: string;
+  /** Of the sheets that are not the app's own. */
   readonly texts: SheetTexts;
+  /** Every sheet that is stored, of whatever quote. */
+  readonly stored: ReadonlySet<SheetHash>;
 }
 
 /** All that is stored of a quote, as it stood at one moment. A history that cannot be read does not keep it shut. */
-async function readRecords(reading: Reading, id: string): Promise<StoreResult<QuoteRecords>> {
-  const [stored, log] = await Promise.all([
+async function readRecords(reading: Reading, id: string, own: RawSheets): Promise<StoreResult<QuoteRecords>> {
+  const sheets = reading.objectStore('sheets');
+  const [found, log, hashes] = await Promise.all([
     reading.objectStore('heads').get(id),
     reading.objectStore('logs').getAll(logOf(id)),
+    sheets.getAllKeys(),
   ]);
-  if (stored === undefined) return fault(messages.absent);
-  const head = readHead(stored);
+  if (found === undefined) return fault(messages.absent);
+  const head = readHead(found);
   if (head.kind === 'fault') return head;
   const { seq } = head.value;
   const read = readQuote(head.value.quote);
@@ -205,10 +214,10 @@ async function readRecords(reading: Reading, id: string): Promise<StoreResult<Qu
   const history = entriesOf(log, seq);
   const texts = new Map<SheetHash, string>();
   for (const hash of new Set([...pinnedHashes(quote), ...hashesInLog(history.entries)])) {
-    const text = await reading.objectStore('sheets').get(hash);
+    const text = own.has(hash) ? undefined : await sheets.get(hash);
     if (text !== undefined) texts.set(hash, text);
   }
-  return { kind: 'records', quote, seq, texts, ...history };
+  return { kind: 'records', quote, seq, texts, stored: new Set(hashes), ...history };
 }
 
 function entriesOf(log: readonly unknown[], seq: number): Pick<QuoteRecords, 'entries' | 'notice'> {

@@ -1,4 +1,4 @@
-import { readSheetValue } from './read-sheet.ts';
+import { type ReadSheet, readSheetValue } from './read-sheet.ts';
 import type { SheetFault } from './sheet-fault.ts';
 import type { Layer, SheetFile } from './sheet-schema.ts';
 
@@ -19,7 +19,10 @@ export interface LibraryResult {
 }
 
 /** Gathers sheet files, given as parsed JSON by their path; two files of one layer with one id are a fault. */
-export function libraryOf(files: ReadonlyMap<string, unknown>): LibraryResult {
+export function libraryOf(
+  files: ReadonlyMap<string, unknown>,
+  readValue: (value: unknown) => ReadSheet = readSheetValue,
+): LibraryResult {
   const byLayer: Record<Layer, Map<string, SheetFile>> = {
     pricelist: new Map(),
     shop: new Map(),
@@ -30,7 +33,7 @@ export function libraryOf(files: ReadonlyMap<string, unknown>): LibraryResult {
   const sheets = new Map<string, SheetFile>();
   const faults: SheetFault[] = [];
   for (const [path, value] of files) {
-    const read = readSheetValue(value);
+    const read = readValue(value);
     faults.push(...read.faults.map((fault) => ({ ...fault, path: `${path}: ${fault.path}` })));
     if (read.sheet === undefined) continue;
     sheets.set(path, read.sheet);

@@ -181,18 +181,26 @@ export class AppShell extends LitElement {
     </p>`;
   }
 
-  private switchSystem(id: string): void {
+  private async switchSystem(id: string): Promise<void> {
     const { desk } = this;
     const session = this.open?.session;
     if (desk === undefined || session === undefined) return;
-    const standing = offeredSystems(session.quote, desk).find((system) => system.id === id)?.option;
-    if (standing !== undefined) {
-      this.dispatch({ kind: 'removeOption', option: standing });
+    const standing = (): string | undefined =>
+      offeredSystems(session.quote, desk).find((system) => system.id === id)?.option;
+    const before = standing();
+    if (before !== undefined) {
+      this.dispatch({ kind: 'removeOption', option: before });
       return;
     }
-    const added = desk.optionOf(id, `option_${session.seq + session.quote.options.length + 1}`);
+    const added = await desk.optionOf(id);
+    // Another quote may be open by now, and a second press may have been quicker.
+    if (this.open?.session !== session || standing() !== undefined) return;
+    const { options } = session.quote;
     if ('kind' in added) this.refusals.refuse(added.reason, systemsPlace);
-    else this.dispatch({ kind: 'addOption', ...added, at: session.quote.options.length });
+    else {
+      const option = { ...added.option, id: `option_${session.seq + options.length + 1}` };
+      this.dispatch({ kind: 'addOption', option, products: added.products, at: options.length });
+    }
   }
 
   private dispatch(edit: Edit): void {

@@ -4,8 +4,9 @@ import type { OfferedSystem } from '../price/price-face.ts';
 
 /** Every system a quote may be made of, and the option that is it already. */
 export function offeredSystems({ options }: QuoteDocument, desk: QuoteDesk): OfferedSystem[] {
-  return desk.systems.map(({ id, title }) => {
-    const hash = desk.systemHash(id);
-    return { id, title, option: options.find((option) => option.system === hash)?.id };
-  });
+  return desk.systems.map(({ id, title, hash }) => ({
+    id,
+    title,
+    option: options.find((option) => option.system === hash)?.id,
+  }));
 }
