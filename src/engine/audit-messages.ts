@@ -1,11 +1,11 @@
-import type { CellPlan, CellValue } from '../formula/cells.ts';
+import type { CellValue, PlainPlan } from '../formula/cells.ts';
 
 /** One option as the page has it now. */
 export interface AuditedOption {
   /** Which laying out of the option it is; another one is opened anew. */
   readonly workbook: number;
   /** Left out where the auditor has it already. */
-  readonly plan?: CellPlan;
+  readonly plan?: PlainPlan;
   /** What was entered into cells since they were laid out. */
   readonly entered: ReadonlyMap<number, number | string>;
   /** What the page shows, cell by cell. */

@@ -1,14 +1,14 @@
-import { type CellPlan, sameValue } from '../formula/cells.ts';
+import { type PlainPlan, sameValue } from '../formula/cells.ts';
 import type { AuditAnswer, AuditedOption, AuditRequest, CellDifference } from './audit-messages.ts';
 import type { Workbook } from './option-workbook.ts';
 import { openWorkbook } from './workbook.ts';
 
 /** Works a quote out by HyperFormula and compares every cell with what the page shows. It changes nothing there. */
 export class Auditor {
-  private readonly open: (plan: CellPlan) => Workbook;
+  private readonly open: (plan: PlainPlan) => Workbook;
   private readonly workbooks = new Map<number, Workbook>();
 
-  constructor(open: (plan: CellPlan) => Workbook = openWorkbook) {
+  constructor(open: (plan: PlainPlan) => Workbook = openWorkbook) {
     this.open = open;
   }
 

@@ -1,4 +1,4 @@
-import type { CellPlan } from '../formula/cells.ts';
+import type { PlainPlan } from '../formula/cells.ts';
 
 /** Names begin with a letter, so no table can have this one. */
 const linesSheet = '_lines';
@@ -39,7 +39,7 @@ export interface CellAddresses {
   columnText(table: string, column: string, rows: number): string;
 }
 
-export function addressCells(plan: CellPlan): CellAddresses {
+export function addressCells(plan: PlainPlan): CellAddresses {
   const sheets = sheetsOf(plan);
   const addresses: CellAddress[] = [];
   for (const [sheet, { columns }] of sheets.entries()) {
@@ -84,7 +84,7 @@ export function columnLetters(column: number): string {
   return column < 26 ? last : columnLetters(Math.floor(column / 26) - 1) + last;
 }
 
-function sheetsOf(plan: CellPlan): readonly SheetPlan[] {
+function sheetsOf(plan: PlainPlan): readonly SheetPlan[] {
   const lines: SheetPlan = { name: linesSheet, columns: [[...plan.lines.values()]] };
   const tables = [...plan.tables].map(([name, table]) => ({ name, columns: [...table.columns.values()] }));
   const operators = [...plan.operators].map(([table, { cell }]) => ({ name: `_${table}`, columns: [[cell]] }));

@@ -1,4 +1,4 @@
-import type { CellPlace, CellPlan } from '../formula/cells.ts';
+import type { CellPlace, PlainPlan } from '../formula/cells.ts';
 import { productKey, productTable } from '../formula/cells.ts';
 import type { Checked } from '../formula/checked-tree.ts';
 import { isCode } from '../formula/code-text.ts';
@@ -8,7 +8,7 @@ import type { CellAddresses } from './cell-addresses.ts';
 type Node<Kind extends Checked['kind']> = Extract<Checked, { kind: Kind }>;
 
 interface Context {
-  readonly plan: CellPlan;
+  readonly plan: PlainPlan;
   readonly addresses: CellAddresses;
   readonly place: CellPlace;
 }
@@ -18,7 +18,7 @@ interface Context {
  * The outermost pair is needed: HyperFormula notes in which cell an overflow began only at a node around it.
  * Example: `depth * 2 + 1` → `=((('_lines'!$A$1*2)+1))`.
  */
-export function formulaText(tree: Checked, place: CellPlace, plan: CellPlan, addresses: CellAddresses): string {
+export function formulaText(tree: Checked, place: CellPlace, plan: PlainPlan, addresses: CellAddresses): string {
   return `=(${emit(tree, { plan, addresses, place })})`;
 }
 
@@ -27,7 +27,7 @@ export function formulaText(tree: Checked, place: CellPlace, plan: CellPlan, add
  * where failures of its own begin. What it gives lies in a sheet of its own, a column a result.
  * Example: `=SCHEDULE('tasks'!$A$1:$A$3,'_lines'!$A$7,"2:17,18")`.
  */
-export function operatorText(table: string, plan: CellPlan, addresses: CellAddresses): string {
+export function operatorText(table: string, plan: PlainPlan, addresses: CellAddresses): string {
   const operator = plan.operators.get(table);
   if (operator === undefined) throw new Error(`The table ${table} has no operator`);
   const inputs = operator.inputs.map((cells) => (cells.length === 0 ? '""' : addresses.rangeText(cells)));
@@ -41,7 +41,7 @@ export function operatorText(table: string, plan: CellPlan, addresses: CellAddre
 }
 
 /** The cell in which the operator of its table leaves a result. */
-export function resultText(place: CellPlace, plan: CellPlan, addresses: CellAddresses): string {
+export function resultText(place: CellPlace, plan: PlainPlan, addresses: CellAddresses): string {
   const operator = place.kind === 'cell' ? plan.operators.get(place.table) : undefined;
   if (place.kind !== 'cell' || operator === undefined) throw new Error(`${placeText(place)} has no operator`);
   return `=${addresses.outputText(operator.cell, operator.results.indexOf(place.column), place.row)}`;

@@ -1,4 +1,4 @@
-import type { CellValue, PlannedCell } from '../formula/cells.ts';
+import { type CellValue, type PlannedCell, plainPlan } from '../formula/cells.ts';
 import type { OptionPlan } from '../template/plan.ts';
 import type { AuditAnswer, AuditorLine, AuditRequest, CallAuditor, CellDifference } from './audit-messages.ts';
 import { closureWorkbook } from './closure-workbook.ts';
@@ -118,7 +118,7 @@ export class QuoteAudit {
   private request(): AuditRequest {
     const options = [...this.open].map(([workbook, { planned, entered, isSent, ...audited }]) => ({
       workbook,
-      ...(!isSent && { plan: planned.plan }),
+      ...(!isSent && { plan: plainPlan(planned.plan) }),
       entered,
       values: audited.workbook.values(),
     }));

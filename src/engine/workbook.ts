@@ -7,7 +7,7 @@ import {
   HyperFormula,
   type RawCellContent,
 } from 'hyperformula';
-import { type CellPlan, type CellValue, type PlannedCell, sameValue } from '../formula/cells.ts';
+import { type CellValue, type PlainPlan, type PlannedCell, sameValue } from '../formula/cells.ts';
 import type { FailureKind } from '../formula/failure-kind.ts';
 import { addressCells, type CellAddresses } from './cell-addresses.ts';
 import { ColumnFunctions } from './column-functions.ts';
@@ -24,7 +24,7 @@ HyperFormula.registerFunctionPlugin(TakenArms);
 HyperFormula.registerFunctionPlugin(OperatorFunctions, OperatorFunctions.translations);
 
 /** Builds and works out a plan. Throws on what only a bug can make: a cycle, an unknown name, a value of the wrong type. */
-export function openWorkbook(plan: CellPlan): Workbook {
+export function openWorkbook(plan: PlainPlan): Workbook {
   const addresses = addressCells(plan);
   const engine = HyperFormula.buildFromSheets(sheetContents(plan, addresses), configFor(addresses));
   const read = (exported: Exported, cell: number) => cellValue(exported, cell, engine, plan, addresses);
@@ -72,7 +72,7 @@ function configFor(addresses: CellAddresses): Partial<ConfigParams> {
   };
 }
 
-function sheetContents(plan: CellPlan, addresses: CellAddresses): Record<string, RawCellContent[][]> {
+function sheetContents(plan: PlainPlan, addresses: CellAddresses): Record<string, RawCellContent[][]> {
   const contents: Record<string, RawCellContent[][]> = {};
   for (const { name, columns } of addresses.sheets) {
     const rows = Math.max(0, ...columns.map((cells) => cells.length));
@@ -83,7 +83,7 @@ function sheetContents(plan: CellPlan, addresses: CellAddresses): Record<string,
   return contents;
 }
 
-function contentOf(cell: PlannedCell | undefined, plan: CellPlan, addresses: CellAddresses): RawCellContent {
+function contentOf(cell: PlannedCell | undefined, plan: PlainPlan, addresses: CellAddresses): RawCellContent {
   if (cell === undefined) return null;
   const { content } = cell;
   switch (content.kind) {
@@ -111,7 +111,7 @@ function cellValue(
   exported: Exported,
   cell: number,
   engine: HyperFormula,
-  plan: CellPlan,
+  plan: PlainPlan,
   addresses: CellAddresses,
 ): CellValue {
   if (plan.cells[cell]?.content.kind === 'operator') return 0;
@@ -147,7 +147,7 @@ function failureKind(error: DetailedCellError): FailureKind | undefined {
   }
 }
 
-function brokenCell(plan: CellPlan, cell: number, reason: string): Error {
+function brokenCell(plan: PlainPlan, cell: number, reason: string): Error {
   const planned = plan.cells[cell];
   return new Error(`${planned ? placeText(planned.place) : `cell ${cell}`} ${reason}`);
 }

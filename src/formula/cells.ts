@@ -1,6 +1,6 @@
 import type { Checked, ValueType } from './checked-tree.ts';
 import type { FailureKind } from './failure-kind.ts';
-import type { PlannedOperator } from './operator.ts';
+import type { OperatorCells, PlannedOperator } from './operator.ts';
 
 /**
  * The cells of one option of a quote: every line, every table cell and every product field in use, each a value or a
@@ -14,6 +14,11 @@ export interface CellPlan {
   readonly tables: ReadonlyMap<string, PlannedTable>;
   /** Table name → the operator that gives some of its columns. */
   readonly operators: ReadonlyMap<string, PlannedOperator>;
+}
+
+/** A plan as data alone, which may go to a worker: an evaluator there has the operators' algorithms itself. */
+export interface PlainPlan extends Omit<CellPlan, 'operators'> {
+  readonly operators: ReadonlyMap<string, OperatorCells>;
 }
 
 export interface PlannedTable {
@@ -60,4 +65,12 @@ export type CellValue = number | string | boolean | Failure;
 export function sameValue(left: CellValue, right: CellValue | undefined): boolean {
   if (typeof left !== 'object' || typeof right !== 'object') return left === right;
   return left.kind === right.kind && left.origin === right.origin;
+}
+
+export function plainPlan(plan: CellPlan): PlainPlan {
+  const operators = [...plan.operators].map(([table, { work: _, ...cells }]): [string, OperatorCells] => [
+    table,
+    cells,
+  ]);
+  return { ...plan, operators: new Map(operators) };
 }

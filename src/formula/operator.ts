@@ -26,11 +26,15 @@ export type OperatorWork = (inputs: readonly (readonly OperatorInput[])[]) => re
 
 export type OperatorName = 'schedule';
 
-/** An operator bound to cells. */
-export interface PlannedOperator {
+/** An operator bound to cells, with its algorithm. */
+export interface PlannedOperator extends OperatorCells {
+  readonly work: OperatorWork;
+}
+
+/** An operator bound to cells, as data alone. */
+export interface OperatorCells {
   readonly name: OperatorName;
   readonly cell: number;
-  readonly work: OperatorWork;
   /** For each name that it reads, the cells of the column or the one cell of the line. */
   readonly inputs: readonly (readonly number[])[];
   /** Names of the result columns, in the order in which `work` gives them. */

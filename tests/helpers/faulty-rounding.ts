@@ -1,10 +1,10 @@
 import type { Workbook } from '../../src/engine/option-workbook.ts';
 import { openWorkbook } from '../../src/engine/workbook.ts';
-import type { CellPlan } from '../../src/formula/cells.ts';
+import type { PlainPlan } from '../../src/formula/cells.ts';
 import type { Checked } from '../../src/formula/checked-tree.ts';
 
 /** An evaluator with a bug: what it rounds up to a multiple comes out one step too high. Everything after it follows. */
-export function openFaulty(plan: CellPlan): Workbook {
+export function openFaulty(plan: PlainPlan): Workbook {
   const cells = plan.cells.map((cell) =>
     cell.content.kind === 'formula' ? { ...cell, content: { ...cell.content, tree: faulty(cell.content.tree) } } : cell,
   );
