@@ -4,7 +4,6 @@ import type { Layer, SheetFile } from '../template/sheet-schema.ts';
 import { type LibraryResult, libraryOf, type TemplateLibrary } from '../template/template-library.ts';
 import { contentHash } from './canonical-json.ts';
 import type { SheetHash } from './quote-document.ts';
-import type { RawSheets } from './stored-sheets.ts';
 
 /** Sheets that quotes pin, each under the SHA-256 of its canonical JSON; a sheet never changes under its hash. */
 export interface SheetStore {
@@ -18,7 +17,7 @@ export interface SheetStore {
 export interface PinnedSheets {
   readonly store: SheetStore;
   /** The parsed JSON of every sheet, under its hash. */
-  readonly raw: RawSheets;
+  readonly raw: ReadonlyMap<SheetHash, unknown>;
   /** Faults of the files' shape. */
   readonly faults: readonly SheetFault[];
 }

@@ -9,7 +9,6 @@ import {
   productTable,
 } from '../formula/cells.ts';
 import type { ValueType } from '../formula/checked-tree.ts';
-import { countReads } from '../formula/dependencies.ts';
 import { nearestName } from '../formula/nearest-name.ts';
 import type { PlannedOperator } from '../formula/operator.ts';
 import { didYouMean } from '../units/nearest-word.ts';
@@ -21,6 +20,7 @@ import { noEntries, type ProductRow, type StackEntries } from './entries.ts';
 import { type OperatorRead, readText } from './operator-contract.ts';
 import { contractOf, inputCells } from './operators.ts';
 import { ownValue } from './own-value.ts';
+import { tellTooMuch } from './plan-limits.ts';
 import { underPresentNames } from './present-entries.ts';
 import { type FaultReporter, type SheetFault, tellOnce } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
@@ -120,7 +120,7 @@ class Planner {
   }
 
   private ordered(plan: CellPlan): { graph: CellGraph } {
-    this.tellTooMuch(plan);
+    tellTooMuch(plan, this.report);
     if (this.faults.length > 0) return { graph: { kind: 'graph', order: [], reads: [], readBy: [] } };
     const graph = graphOf(plan);
     if (graph.kind === 'cycle') {
@@ -128,21 +128,6 @@ class Planner {
       this.report(placeText(plan.cells[graph.path[0] ?? 0]?.place), `It leads back to itself: ${path}.`);
     }
     return { graph };
-  }
-
-  /** Before anything walks the formulas: how many there are, and how many cells they read. */
-  private tellTooMuch(plan: CellPlan): void {
-    let formulas = 0;
-    let reads = 0;
-    for (const { content } of plan.cells) {
-      if (content.kind !== 'formula') continue;
-      formulas += 1;
-      if (formulas <= sheetLimits.formulas) reads += countReads(content.tree, plan);
-    }
-    if (formulas > sheetLimits.formulas)
-      this.report('', `A quote has at most ${sheetLimits.formulas} formulas, and this one has ${formulas}.`);
-    if (reads > sheetLimits.cellsRead)
-      this.report('', `The formulas of a quote read at most ${sheetLimits.cellsRead} cells, and these read ${reads}.`);
   }
 
   private table(table: CompiledTable): void {

@@ -18,7 +18,7 @@ import { focusFace } from './focus-face.ts';
 import { keepMeasures, readMeasures } from './measures-choice.ts';
 import './measures-picker.ts';
 import { newQuoteAt } from './new-quote-at.ts';
-import { offeredSystems } from './offered-systems.ts';
+import { offeredSystems, switchedSystem } from './offered-systems.ts';
 import { besideFace, type Face, faceTitles, isOwners, type Route, readRoute, writeRoute } from './route.ts';
 import './quote-tools.ts';
 import './start-page.ts';
@@ -185,22 +185,11 @@ export class AppShell extends LitElement {
     const { desk } = this;
     const session = this.open?.session;
     if (desk === undefined || session === undefined) return;
-    const standing = (): string | undefined =>
-      offeredSystems(session.quote, desk).find((system) => system.id === id)?.option;
-    const before = standing();
-    if (before !== undefined) {
-      this.dispatch({ kind: 'removeOption', option: before });
-      return;
-    }
-    const added = await desk.optionOf(id);
-    // Another quote may be open by now, and a second press may have been quicker.
-    if (this.open?.session !== session || standing() !== undefined) return;
-    const { options } = session.quote;
-    if ('kind' in added) this.refusals.refuse(added.reason, systemsPlace);
-    else {
-      const option = { ...added.option, id: `option_${session.seq + options.length + 1}` };
-      this.dispatch({ kind: 'addOption', option, products: added.products, at: options.length });
-    }
+    const edit = await switchedSystem(session, desk, id);
+    // Another quote may be open by now.
+    if (edit === undefined || this.open?.session !== session) return;
+    if (edit.kind === 'fault') this.refusals.refuse(edit.reason, systemsPlace);
+    else this.dispatch(edit);
   }
 
   private dispatch(edit: Edit): void {
