@@ -22,7 +22,7 @@ const ofHours: readonly string[] = ['person_hours', 'paid_hours', 'crew_days', '
 /** What to buy, hours, money, what the customer is told, checks and price of each system, for a terminal. */
 export function tableOutput(systems: readonly PricedSystem[], measures: Measures = 'us'): string {
   const blocks = systems.map(({ sheet, results }) => {
-    const checks = openChecks(results, measures).sort(
+    const checks = openChecks(results, measures).toSorted(
       (a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity),
     );
     const sections = [

@@ -1,4 +1,5 @@
 import type { Edit, SingleEdit } from '../quote/edit.ts';
+import { MovingCells } from '../quote/kept-by-cells.ts';
 import type { OptionResults } from '../quote/option-results.ts';
 import type { QuoteDocument, QuoteOption, SheetEntries } from '../quote/quote-document.ts';
 import { givenValue, stackEntriesOf } from '../quote/stack-entries.ts';
@@ -28,6 +29,8 @@ interface OpenOption {
   readonly stack: CompiledStack;
   readonly planned: OptionPlan;
   readonly workbook: Workbook;
+  /** Its values, with what was made of them; others once rows, words or columns are. */
+  readonly cells: MovingCells;
 }
 
 /** The workbooks of a quote, one an option, following its edits: a value edit sets one cell, any other rebuilds. */
@@ -56,9 +59,12 @@ export class QuoteWorkbooks {
     if (singles.every((one) => this.setsWords(one))) return this.written(quote, singles);
     if (values === undefined || this.othersFollow(quote, singles))
       return this.rebuild(quote, (option) => singles.some((one) => touches(one, option)));
-    const changes = [...values].map(
-      ([option, cells]): OptionChange => ({ option, changed: this.open.get(option)?.workbook.setValues(cells) ?? [] }),
-    );
+    const changes = [...values].map(([option, entered]): OptionChange => {
+      const { workbook, cells } = this.open.get(option) ?? {};
+      const changed = workbook?.setValues(entered) ?? [];
+      cells?.moved(changed);
+      return { option, changed };
+    });
     this.current = quote;
     return { kind: 'followed', changes };
   }
@@ -77,10 +83,10 @@ export class QuoteWorkbooks {
     const next = quote.options.flatMap((option) => {
       const one = this.open.get(option.id);
       if (one === undefined || !edits.some((edit) => touches(edit, option.id))) return [];
-      const { stack, planned } = one;
+      const { stack, planned, workbook } = one;
       const entries = underPresentNames(stackEntriesOf(quote, option), stack.former);
       const written = writtenWords(stack, entries, planned.rows, report);
-      return [[option.id, { ...one, planned: { ...planned, written } }] as const];
+      return [[option.id, { ...one, planned: { ...planned, written }, cells: cellsOf(workbook) }] as const];
     });
     if (faults.length > 0) return { kind: 'refused', faults };
     for (const [id, one] of next) this.open.set(id, one);
@@ -127,8 +133,8 @@ export class QuoteWorkbooks {
   results(option: string): OptionResults | undefined {
     const found = this.open.get(option);
     if (found === undefined) return undefined;
-    const { stack, planned, workbook } = found;
-    return { stack, option: planned, read: (cell) => workbook.value(cell), passed: passedIn(this.current, option) };
+    const { stack, planned, cells } = found;
+    return { stack, option: planned, read: cells.read, moving: cells, passed: passedIn(this.current, option) };
   }
 
   close(): void {
@@ -154,8 +160,10 @@ export class QuoteWorkbooks {
     });
     if (faults.length > 0) return { kind: 'refused', faults };
     const order = quote.options.map((option) => option.id);
-    for (const one of planned)
-      next.set(one.option.id, { ...one, workbook: this.openWorkbook(one.planned, one.option.id) });
+    for (const one of planned) {
+      const workbook = this.openWorkbook(one.planned, one.option.id);
+      next.set(one.option.id, { ...one, workbook, cells: cellsOf(workbook) });
+    }
     for (const [id, { workbook }] of this.open) if (next.get(id)?.workbook !== workbook) workbook.close();
     this.open = new Map(
       order.flatMap((id) => {
@@ -170,6 +178,10 @@ export class QuoteWorkbooks {
 
 function entriesOf(quote: QuoteDocument | undefined): SheetEntries[] {
   return quote === undefined ? [] : [quote.shop, quote.floor, ...quote.options.map(({ entries }) => entries)];
+}
+
+function cellsOf(workbook: Workbook): MovingCells {
+  return new MovingCells((cell) => workbook.value(cell));
 }
 
 /** What was gone past in the sheets of an option. */

@@ -6,6 +6,7 @@ import type { ColumnFile, LineFile } from '../template/line-schema.ts';
 import type { OptionPlan } from '../template/plan.ts';
 import type { Layer } from '../template/sheet-schema.ts';
 import type { Measures } from '../units/measures.ts';
+import type { MovingCells } from './kept-by-cells.ts';
 import type { PassedStops } from './quote-document.ts';
 
 /** One option of a quote, worked out: what its sheets are and what every cell reads. */
@@ -14,6 +15,8 @@ export interface OptionResults {
   readonly option: OptionPlan;
   /** The value of a cell by its index in the plan. */
   readonly read: (cell: number) => CellValue;
+  /** Knows what was made of its cells; left out where nothing of that is kept. */
+  readonly moving?: MovingCells;
   /** Stops that were gone past, by the layer of their sheet. */
   readonly passed?: Readonly<Partial<Record<Layer, PassedStops>>>;
 }

@@ -1,6 +1,6 @@
 import type { CellValue } from '../formula/cells.ts';
 import type { ValueType } from '../formula/checked-tree.ts';
-import { cellsRead, lineCell } from '../formula/dependencies.ts';
+import { lineCell } from '../formula/dependencies.ts';
 import type { PartEvaluator } from '../formula/evaluate-part.ts';
 import { unitOf } from '../formula/value-type.ts';
 import type { SectionUse } from '../template/sheet-schema.ts';
@@ -10,8 +10,8 @@ import { hours, waitText } from '../units/hours.ts';
 import { type Measures, shownIn } from '../units/measures.ts';
 import { labelIn } from '../units/said-units.ts';
 import { filledText, type Hole, isHours, isWorkedOutIn, valueWords } from './filled-text.ts';
-import { KeptTexts } from './kept-texts.ts';
-import { cellOfLine, evaluatorOf, lineValue, type OptionResults, writtenLine } from './option-results.ts';
+import { KeptByCells } from './kept-by-cells.ts';
+import { evaluatorOf, lineValue, type OptionResults, writtenLine } from './option-results.ts';
 
 /** What a sheet says to the customer in a line of its own: a text, its holes filled with today's values, or a value. */
 export interface SaidText {
@@ -20,15 +20,19 @@ export interface SaidText {
   readonly text: string;
 }
 
+const keptLists = new KeptByCells<readonly SaidText[]>();
+
 /**
  * The lines of an option's sections that are for `use`, in sheet order, without those whose `when` does not hold; numbers
  * are in `measures`.
  */
-export function saidTexts(results: OptionResults, use: SectionUse, measures: Measures = 'us'): SaidText[] {
-  return results.stack.sheets.flatMap((sheet) =>
-    sheet.sections
-      .filter((section) => section.for === use)
-      .flatMap((section) => section.lines.flatMap(({ line }) => said(line.name, results, measures) ?? [])),
+export function saidTexts(results: OptionResults, use: SectionUse, measures: Measures = 'us'): readonly SaidText[] {
+  return keptLists.of(results, `${measures} ${use}`, [], () =>
+    results.stack.sheets.flatMap((sheet) =>
+      sheet.sections
+        .filter((section) => section.for === use)
+        .flatMap((section) => section.lines.flatMap(({ line }) => said(line.name, results, measures) ?? [])),
+    ),
   );
 }
 
@@ -68,20 +72,10 @@ export function toldText(results: OptionResults, name: string): string | undefin
 }
 
 /** Most lines say after an edit what they said before it. */
-const keptTexts = new KeptTexts<SaidText | undefined>();
+const keptTexts = new KeptByCells<SaidText | undefined>();
 
 function said(name: string, results: OptionResults, measures: Measures): SaidText | undefined {
-  const reads = (): readonly number[] => readsOf(name, results);
-  return keptTexts.told(results, `${measures} ${name}`, reads, undefined, () => tell(name, results, measures));
-}
-
-/** The cells that what a line says is made of. */
-function readsOf(name: string, results: OptionResults): readonly number[] {
-  const { tree, say = [] } = results.stack.lines.get(name) ?? {};
-  const own = cellOfLine(results, name);
-  const trees = [...(tree ? [tree] : []), ...say.flatMap((piece) => (piece.kind === 'value' ? [piece.tree] : []))];
-  const { plan } = results.option;
-  return own === undefined ? trees.flatMap((part) => cellsRead(part, { kind: 'line', name }, plan)) : [own];
+  return keptTexts.of(results, `${measures} ${name}`, [], () => tell(name, results, measures));
 }
 
 function tell(name: string, results: OptionResults, measures: Measures): SaidText | undefined {

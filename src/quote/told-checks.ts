@@ -1,9 +1,8 @@
 import type { CellValue } from '../formula/cells.ts';
-import { cellsRead } from '../formula/dependencies.ts';
 import type { Measures } from '../units/measures.ts';
 import { type CheckPlace, checkPlaces } from './check-places.ts';
 import { filledText } from './filled-text.ts';
-import { KeptTexts } from './kept-texts.ts';
+import { KeptByCells } from './kept-by-cells.ts';
 import { evaluatorOf, type OptionResults } from './option-results.ts';
 import { outlineChecks } from './outline-checks.ts';
 import type { PassedStop } from './quote-document.ts';
@@ -28,10 +27,14 @@ export function toldChecks(results: OptionResults, measures: Measures = 'us'): T
   return toldOf(results, checkPlaces(results), measures);
 }
 
+const keptOpen = new KeptByCells<readonly ToldCheck[]>();
+
 /** Checks that do not hold, or of which nobody can tell. */
-export function openChecks(results: OptionResults, measures: Measures = 'us'): ToldCheck[] {
-  const open = checkPlaces(results).filter(({ cell }) => verdictOf(results.read(cell)) !== 'holds');
-  return toldOf(results, open, measures).filter(({ verdict }) => verdict !== 'holds');
+export function openChecks(results: OptionResults, measures: Measures = 'us'): readonly ToldCheck[] {
+  return keptOpen.of(results, measures, passesOf(results), () => {
+    const open = checkPlaces(results).filter(({ cell }) => verdictOf(results.read(cell)) !== 'holds');
+    return toldOf(results, open, measures).filter(({ verdict }) => verdict !== 'holds');
+  });
 }
 
 /** Whether it keeps the price from being given: a stop that does not hold, and that nobody went ahead past. */
@@ -39,31 +42,33 @@ export function holdsBack({ severity, verdict, passed }: ToldCheck): boolean {
   return severity === 'stop' && verdict !== 'holds' && passed === undefined;
 }
 
+const keptHeld = new KeptByCells<boolean>();
+
 /** Whether any stop keeps the price from being given. */
 export function isHeldBack(results: OptionResults): boolean {
-  const open = checkPlaces(results).filter(
-    ({ cell, severity }) => severity === 'stop' && verdictOf(results.read(cell)) !== 'holds',
-  );
-  // Only what a stop says tells whether it is the one that was gone past.
-  if (open.some((check) => passOf(results, check) === undefined)) return true;
-  return toldOf(results, open, 'us').some(holdsBack);
+  return keptHeld.of(results, 'held', passesOf(results), () => {
+    const open = checkPlaces(results).filter(
+      ({ cell, severity }) => severity === 'stop' && verdictOf(results.read(cell)) !== 'holds',
+    );
+    // Only what a stop says tells whether it is the one that was gone past.
+    if (open.some((check) => passOf(results, check) === undefined)) return true;
+    return toldOf(results, open, 'us').some(holdsBack);
+  });
+}
+
+/** Of what was gone past, all that stands in the quote. */
+function passesOf({ passed }: OptionResults): readonly unknown[] {
+  return [passed?.shop, passed?.floor, passed?.system];
 }
 
 /** Most checks say after an edit what they said before it. */
-const keptTexts = new KeptTexts<ToldCheck>();
+const keptTexts = new KeptByCells<ToldCheck>();
 
 function toldOf(results: OptionResults, places: readonly CheckPlace[], measures: Measures): ToldCheck[] {
-  const told = places.map((check) => {
-    const reads = (): readonly number[] => readsOf(results, check);
-    const pass = passOf(results, check);
-    return keptTexts.told(results, `${measures} ${check.name}`, reads, pass, () => tell(results, check, measures));
-  });
+  const told = places.map((check) =>
+    keptTexts.of(results, `${measures} ${check.name}`, [passOf(results, check)], () => tell(results, check, measures)),
+  );
   return [...told, ...outlineChecks(results)];
-}
-
-/** The cells a check's words are made of. */
-function readsOf({ option }: OptionResults, { cell, say, place }: CheckPlace): readonly number[] {
-  return [cell, ...say.flatMap((piece) => (piece.kind === 'value' ? cellsRead(piece.tree, place, option.plan) : []))];
 }
 
 function tell(results: OptionResults, check: CheckPlace, measures: Measures): ToldCheck {

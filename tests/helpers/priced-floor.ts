@@ -1,4 +1,5 @@
 import type { CellValue } from '../../src/formula/cells.ts';
+import { MovingCells } from '../../src/quote/kept-by-cells.ts';
 import { saidTexts } from '../../src/quote/said-texts.ts';
 import { type ToldCheck, toldChecks } from '../../src/quote/told-checks.ts';
 import type { OptionPlan } from '../../src/template/plan.ts';
@@ -62,7 +63,8 @@ function mustHold(option: OptionPlan, name: string, value: number | string): voi
 function reading(system: string, option: OptionPlan, values: readonly CellValue[], given: Given): PricedFloor {
   for (const [name, value] of Object.entries({ ...given.set, ...given.instead })) mustHold(option, name, value);
   const { stack } = shippedStack(system);
-  const results = { stack, option, read: (cell: number) => values[cell] ?? missing(`cell ${cell}`) };
+  const moving = new MovingCells((cell) => values[cell] ?? missing(`cell ${cell}`));
+  const results = { stack, option, read: moving.read, moving };
   const value = (name: string): CellValue => values[cellNamed(option, name)] ?? missing(name);
   const number = (name: string): number => {
     const found = value(name);

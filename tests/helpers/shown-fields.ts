@@ -1,5 +1,5 @@
 import { parseUnit, type Unit } from '../../src/units/unit.ts';
-import type { ShownColumn } from '../../src/views/costing/sheet/shown-column.ts';
+import type { ShownColumn } from '../../src/views/costing/sheet/shown-columns.ts';
 import type { ShownTable } from '../../src/views/costing/sheet/shown-table.ts';
 import type { ShownField } from '../../src/views/parts/shown-field.ts';
 

@@ -29,7 +29,7 @@ function optionsOf(opened: OpenQuote) {
 }
 
 function sheetOf(opened: OpenQuote, place: SheetPlace, measures: Measures): ShownSheet {
-  return shownSheet({ quote: opened.session.quote, place, results: resultsOf(opened), products: new Map(), measures });
+  return shownSheet({ quote: opened.session.quote, place, results: resultsOf(opened), priceList: new Map(), measures });
 }
 
 /** Every value of a sheet, of its lines and of its tables. */
@@ -116,7 +116,7 @@ describe('in metric no US unit is left', () => {
     const faces = [
       priceView(opened.session.quote, options, 'metric'),
       compareView(options, true, 'metric'),
-      boardView(options, new Map(), undefined, 'metric'),
+      boardView(options, undefined, 'metric'),
     ];
     const texts = faces.flatMap((face) => textsIn(face));
     expect(texts.length).toBeGreaterThan(200);
@@ -250,7 +250,7 @@ describe('Price in metric', () => {
   it('prices by the square metre, at 10.7639 times the price of a square foot', async () => {
     const opened = await openQuote();
     const perFoot = resultsOf(opened).read(resultsOf(opened).option.plan.lines.get('price_per_sqft') ?? -1);
-    const { groups } = boardView(optionsOf(opened), new Map(), undefined, 'metric');
+    const { groups } = boardView(optionsOf(opened), undefined, 'metric');
     const row = groups.flatMap(({ rows }) => rows).find(({ line }) => line === 'price_per_sqft');
     if (row === undefined) throw new Error('There is no price by the area');
     expect(row.label).toBe('Price a square metre');

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { ifDefined } from 'lit/directives/if-defined.js';
+import type { OptionResults } from '../../quote/option-results.ts';
 import { isHeldBack } from '../../quote/told-checks.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import { notYet, wholePrice } from '../parts/line-words.ts';
@@ -140,7 +141,7 @@ export class ThumbBar extends LitElement {
         tabindex=${ifDefined(options.length > mostInView ? 0 : undefined)}
       >
         ${options.map(({ id, title }) => {
-          const { price, held } = pricedOption(session, id);
+          const { price, held } = pricedOption(session.results(id));
           return html`<div class=${held ? 'option held' : 'option'}>
             <span class="price"><strong>${price}</strong> ${held ? html`<span class="mark">${notYet}</span>` : nothing}</span>
             <span class="title">${title}</span>
@@ -152,14 +153,13 @@ export class ThumbBar extends LitElement {
 }
 
 /** An option's price in words, and whether it may not be given. */
-function pricedOption(session: QuoteSession, option: string): { readonly price: string; readonly held: boolean } {
-  const results = session.results(option);
+function pricedOption(results: OptionResults | undefined): { readonly price: string; readonly held: boolean } {
   return results === undefined ? { price: '', held: false } : { price: wholePrice(results), held: isHeldBack(results) };
 }
 
 /** The same as one text, for those who listen. */
-export function toldPrice(session: QuoteSession, option: string): string {
-  const { price, held } = pricedOption(session, option);
+export function toldPrice(results: OptionResults): string {
+  const { price, held } = pricedOption(results);
   return held ? `${price}, ${notYet}` : price;
 }
 

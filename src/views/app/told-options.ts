@@ -1,7 +1,7 @@
-import type { QuoteSession } from '../../session/quote-session.ts';
 import type { Measures } from '../../units/measures.ts';
 import { heldBack } from '../parts/checks/held-price.ts';
 import { promiseWords } from '../parts/day-promise.ts';
+import { namedResults, type WorkedOut } from '../parts/named-results.ts';
 import { toldPrice } from './thumb-bar.ts';
 
 /** What those who listen are told of a quote’s options; nothing a customer may not hear. */
@@ -20,12 +20,10 @@ export interface ToldOption {
   readonly held: string;
 }
 
-export function toldOptions(session: QuoteSession, measures: Measures): ToldOptions {
-  const options = session.quote.options.flatMap(({ id, title }): ToldOption[] => {
-    const results = session.results(id);
-    if (results === undefined) return [];
+export function toldOptions(of: WorkedOut, measures: Measures): ToldOptions {
+  const options = namedResults(of).map(({ id, title, results }): ToldOption => {
     const days = promiseWords(results).replaceAll(' · ', ', ');
-    return [{ id, title, price: toldPrice(session, id), days, held: heldBack(results, measures).join(' ') }];
+    return { id, title, price: toldPrice(results), days, held: heldBack(results, measures).join(' ') };
   });
   return { measures, options };
 }

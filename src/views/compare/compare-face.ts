@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import type { Measures } from '../../units/measures.ts';
@@ -69,7 +70,7 @@ export class CompareFace extends LitElement {
             ${repeat(
               view.groups,
               ({ title }) => title,
-              (group) => this.group(group),
+              (group) => guard([group, this.onlyDifferent], () => this.group(group)),
             )}
           </table>
         </div>

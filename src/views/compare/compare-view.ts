@@ -1,4 +1,5 @@
 import type { CellValue } from '../../formula/cells.ts';
+import { KeptByCells } from '../../quote/kept-by-cells.ts';
 import { cellOfLine, lineValue, type OptionResults } from '../../quote/option-results.ts';
 import { priceWalk } from '../../quote/price-walk.ts';
 import { saidTexts, togetherByLabel } from '../../quote/said-texts.ts';
@@ -42,25 +43,55 @@ export function compareView(options: readonly NamedResults[], owner: boolean, me
   const barsTitle = `What a square ${measures === 'us' ? 'foot' : 'metre'} pays for`;
   if (reference === undefined) return { options: [], groups: [], bars: [], barsTitle, walks: [] };
   const groups = [...customerGroups(options, measures), ...(owner ? ownerGroups(options, measures) : [])];
+  const titles = options.map(({ title }) => title);
   return {
     options: options.map(({ id, title }) => ({ id, title })),
     groups: groups.filter(({ rows }) => rows.length > 0),
-    bars: owner ? costBars(options, measures) : [],
+    bars: owner ? keptBars.ofAll(resultsOf(options), measures, titles, () => costBars(options, measures)) : [],
     barsTitle,
-    walks: owner ? others.map((other) => walkView(reference, other, measures)) : [],
+    walks: owner ? others.map((other) => walkTo(other, reference, measures)) : [],
   };
 }
 
+const keptBars = new KeptByCells<readonly CostBar[]>();
+const keptGroups = new KeptByCells<CompareGroup>();
+const keptRows = new KeptByCells<CompareRow | undefined>();
+const keptWalks = new KeptByCells<WalkView>();
+
+function resultsOf(options: readonly NamedResults[]): readonly OptionResults[] {
+  return options.map(({ results }) => results);
+}
+
+function walkTo(to: NamedResults, from: NamedResults, measures: Measures): WalkView {
+  const both = [from, to];
+  return keptWalks.ofAll(resultsOf(both), measures, [from.title, to.title], () => walkView(from, to, measures));
+}
+
+/** A group of what is told of the options in their order. */
+function group(
+  title: string,
+  options: readonly NamedResults[],
+  measures: Measures,
+  rows: () => readonly CompareRow[],
+): CompareGroup {
+  const held = options.map(({ results }) => heldBack(results, measures));
+  return keptGroups.ofAll(resultsOf(options), title, [measures, ...held], () => ({ title, rows: rows() }));
+}
+
 function customerGroups(options: readonly NamedResults[], measures: Measures): CompareGroup[] {
-  const price = moneyRow('price', options, measures);
-  const told = dayRows(options);
-  const said = (use: SectionUse, lead: string): CompareRow[] =>
-    saidRows(options, use, lead, measures).filter(({ name }) => told === undefined || !saidInDays.includes(name));
-  const included = said('allowances', 'Included: ');
+  const said = (use: SectionUse, lead: string): CompareRow[] => {
+    const told = dayRows(options) !== undefined;
+    return saidRows(options, use, lead, measures).filter(({ name }) => !(told && saidInDays.includes(name)));
+  };
   return [
-    { title: 'Price', rows: [price, ...heldRows(options, measures), ...included, ...said('terms', '')] },
-    { title: 'Days', rows: told ?? [numberRow('visits', options, measures)].flatMap((row) => row ?? []) },
-    { title: 'Look, use and care', rows: said('comparison', '') },
+    group('Price', options, measures, () => [
+      moneyRow('price', options, measures),
+      ...heldRows(options, measures),
+      ...said('allowances', 'Included: '),
+      ...said('terms', ''),
+    ]),
+    group('Days', options, measures, () => dayRows(options) ?? numberRows(['visits'], options, measures)),
+    group('Look, use and care', options, measures, () => said('comparison', '')),
   ];
 }
 
@@ -88,11 +119,20 @@ const owned: readonly { readonly title: string; readonly lines: readonly ResultL
 ];
 
 function ownerGroups(options: readonly NamedResults[], measures: Measures): CompareGroup[] {
-  const groups = owned.map(({ title, lines }) => ({
-    title,
-    rows: lines.flatMap((line) => numberRow(line, options, measures) ?? []),
-  }));
-  return [...groups, { title: 'To buy', rows: kitRows(options) }];
+  const groups = owned.map(({ title, lines }) =>
+    group(title, options, measures, () => numberRows(lines, options, measures)),
+  );
+  return [...groups, group('To buy', options, measures, () => kitRows(options))];
+}
+
+function numberRows(
+  lines: readonly ResultLine[],
+  options: readonly NamedResults[],
+  measures: Measures,
+): readonly CompareRow[] {
+  return lines.flatMap(
+    (line) => keptRows.ofAll(resultsOf(options), line, [measures], () => numberRow(line, options, measures)) ?? [],
+  );
 }
 
 function moneyRow(name: ResultLine, options: readonly NamedResults[], measures: Measures): CompareRow {

@@ -4,6 +4,7 @@ import { keyed } from 'lit/directives/keyed.js';
 import type { Edit } from '../../quote/edit.ts';
 import type { OptionResults } from '../../quote/option-results.ts';
 import type { SheetPlace } from '../../quote/quote-document.ts';
+import { openChecks } from '../../quote/told-checks.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
 import type { ProductRow } from '../../template/entries.ts';
 import type { Measures } from '../../units/measures.ts';
@@ -19,13 +20,13 @@ import { type AskedWhy, askedAt, askedCell } from './explanation/asked-why.ts';
 import '../parts/checks/check-list.ts';
 import { editOf, type SheetEventType, sheetEventTypes } from './costing-edits.ts';
 import { costingFaceStyles } from './costing-face.styles.ts';
-import { KeptCosting } from './kept-costing.ts';
+import { type BoardView, boardView } from './results/board-view.ts';
 import './results/result-bar.ts';
 import './results/results-board.ts';
 import './sheet/sheet-section.ts';
 import { WhyPanel } from './explanation/why-panel.ts';
 import { type WhyView, whyView } from './explanation/why-view.ts';
-import type { ShownSection, ShownSheet } from './sheet/shown-sheet.ts';
+import { type ShownSection, type ShownSheet, shownSheet } from './sheet/shown-sheet.ts';
 
 const noRefusals: ReadonlyMap<string, string> = new Map();
 
@@ -51,12 +52,14 @@ export class CostingFace extends LitElement {
   private askedFrom: HTMLElement | undefined;
   /** What the next paint brings into view: the top of another sheet, or the heading of an answer. */
   private coming: 'sheet' | 'answer' | undefined;
-  private readonly kept = new KeptCosting();
+  /** The results as they stand, and as they stood before the last change. */
+  private board: BoardView | undefined;
+  private boardBefore: BoardView | undefined;
 
   constructor() {
     super();
-    new SessionNews(this, 'numbers', (changes) => {
-      this.kept.changed(changes);
+    new SessionNews(this, 'numbers', () => {
+      this.boardBefore = this.board;
       this.endRefusals();
     });
     this.addEventListener('why-asked', this.onWhy);
@@ -67,7 +70,7 @@ export class CostingFace extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.kept.changed(undefined);
+    this.boardBefore = undefined;
   }
 
   override render(): TemplateResult | typeof nothing {
@@ -75,7 +78,9 @@ export class CostingFace extends LitElement {
     const results = session?.results(this.optionInView(session));
     if (session === undefined || results === undefined) return nothing;
     const options = namedResults(session);
-    const view = this.kept.sheet(session, this.place, results, this.priceList, this.measures);
+    const { place, priceList, measures } = this;
+    const view = shownSheet({ quote: session.quote, place, results, priceList, measures });
+    this.board = boardView(options, this.boardBefore, measures);
     return html`
       <main class="body">
         ${this.outline(session, view)}
@@ -92,10 +97,10 @@ export class CostingFace extends LitElement {
         <div class="side">
           ${this.why(session)}
           <section class="results" aria-label="Results">
-            <results-board .board=${this.kept.board(options, this.measures)}></results-board>
+            <results-board .board=${this.board}></results-board>
             ${options.map(
               (option) => html`<h4>${option.title}</h4>
-                <check-list .checks=${this.kept.checks(option, this.measures)} option=${option.id}></check-list>`,
+                <check-list .checks=${openChecks(option.results, measures)} option=${option.id}></check-list>`,
             )}
           </section>
         </div>

@@ -1,3 +1,4 @@
+import { KeptByCells } from '../../quote/kept-by-cells.ts';
 import { cellOfLine, lineValue, type OptionResults } from '../../quote/option-results.ts';
 import { hours, toldWait, waitText } from '../../units/hours.ts';
 import { momentWords } from './date-words.ts';
@@ -31,8 +32,15 @@ const clockLines = [
   ...['last_coat_done', 'walk_at', 'furniture_at', 'drive_at'],
 ];
 
+const keptPromises = new KeptByCells<DayPromise | 'incomplete' | undefined>();
+const keptWords = new KeptByCells<string>();
+
 /** Undefined where the quote's templates tell no times; `incomplete` where they cannot be worked out. */
 export function dayPromise(results: OptionResults): DayPromise | 'incomplete' | undefined {
+  return keptPromises.of(results, 'promise', [], () => promiseOf(results));
+}
+
+function promiseOf(results: OptionResults): DayPromise | 'incomplete' | undefined {
   if (clockLines.some((name) => cellOfLine(results, name) === undefined)) return undefined;
   const read = (name: string): number | undefined => {
     const cell = cellOfLine(results, name);
@@ -62,6 +70,10 @@ function carsPark(results: OptionResults): boolean {
  * Example: 'one day on site · walk on it no sooner than 6 hours after the last coat, drive no sooner than 3 days'.
  */
 export function promiseWords(results: OptionResults): string {
+  return keptWords.of(results, 'words', [], () => wordsOf(results));
+}
+
+function wordsOf(results: OptionResults): string {
   const promise = dayPromise(results);
   if (promise === undefined) return statedWords(results);
   if (promise === 'incomplete') return 'The days cannot be worked out.';

@@ -9,7 +9,7 @@ export interface NamedResults {
 }
 
 /** A quote that is worked out: the open one, or one that is only looked at. */
-interface WorkedOut {
+export interface WorkedOut {
   readonly quote: QuoteDocument;
   readonly results: (option: string) => OptionResults | undefined;
 }

@@ -1,4 +1,5 @@
 import { answersOf, asksOf, standingAnswer } from '../../quote/asks.ts';
+import { KeptByCells } from '../../quote/kept-by-cells.ts';
 import type { OptionResults } from '../../quote/option-results.ts';
 import type { SheetEntries } from '../../quote/quote-document.ts';
 import type { Ask, Layer } from '../../template/sheet-schema.ts';
@@ -16,13 +17,30 @@ export interface AskAnswers {
   readonly fields: readonly ShownField[];
 }
 
+const keptLists = new KeptByCells<readonly AskAnswers[]>();
+const keptAnswers = new KeptByCells<AskAnswers>();
+
+/** The questions of a sheet: those for the sizes of rows, or all others. */
 export function answersIn(
   results: OptionResults,
   layer: Layer,
+  about: 'sizes' | 'others',
   entries: SheetEntries,
   measures: Measures,
-): AskAnswers[] {
-  return asksOf(results, layer).map((ask) => ({
+): readonly AskAnswers[] {
+  return keptLists.of(results, `${layer} ${about}`, [entries, measures], () =>
+    asksOf(results, layer)
+      .filter(({ kind }) => (kind === 'sizes') === (about === 'sizes'))
+      .map((ask) =>
+        keptAnswers.of(results, `${layer} ${ask.id}`, [entries, measures], () =>
+          answered(ask, results, entries, measures),
+        ),
+      ),
+  );
+}
+
+function answered(ask: Ask, results: OptionResults, entries: SheetEntries, measures: Measures): AskAnswers {
+  return {
     ask,
     answers: answersOf(ask).map((answer, at) =>
       ask.kind === 'sizes'
@@ -31,7 +49,7 @@ export function answersIn(
     ),
     standing: standingAnswer(ask, results),
     fields: ask.kind === 'fields' ? ask.lines.flatMap((name) => fieldOf(name, results, entries, measures) ?? []) : [],
-  }));
+  };
 }
 
 function fieldOf(

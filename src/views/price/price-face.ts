@@ -1,8 +1,9 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import { clearedWords } from '../../quote/answer-clears.ts';
 import { answerEdit, asksOf } from '../../quote/asks.ts';
-import { openChecks } from '../../quote/told-checks.ts';
+import { openChecks, type ToldCheck } from '../../quote/told-checks.ts';
 import '../parts/checks/check-list.ts';
 import type { Edit, SingleEdit } from '../../quote/edit.ts';
 import { newRowEdit } from '../../quote/new-row.ts';
@@ -22,7 +23,7 @@ import type { AnswerGiven, NumberGiven } from './ask-group.ts';
 import './ask-group.ts';
 import './length-pad.ts';
 import type { LengthPad, MeasuredSides } from './length-pad.ts';
-import { ownerFigures } from './owner-figures.ts';
+import { type OwnerFigure, ownerFigures } from './owner-figures.ts';
 import { priceFaceStyles } from './price-face.styles.ts';
 import { type AreaView, type PricedOption, type PriceView, priceView } from './price-view.ts';
 
@@ -32,6 +33,12 @@ export interface OfferedSystem {
   readonly title: string;
   /** The option that is this system, if it is in the quote. */
   readonly option: string | undefined;
+}
+
+/** What stands with an option in the owner’s view only. */
+interface OwnersSide {
+  readonly checks: readonly ToldCheck[];
+  readonly figures: readonly OwnerFigure[];
 }
 
 const floor: SheetPlace = { kind: 'floor' };
@@ -80,7 +87,7 @@ export class PriceFace extends LitElement {
           <section aria-labelledby="slab">
             <h2 id="slab">Slab and joints</h2>
             <ask-group
-              .questions=${view.questions.filter(({ ask }) => ask.kind !== 'sizes')}
+              .questions=${view.questions}
               @answered=${(event: CustomEvent<AnswerGiven>) => this.answer(event.detail, floor)}
               .refusals=${this.refusals}
               @number-given=${(event: CustomEvent<NumberGiven>) => this.give(event.detail)}
@@ -144,8 +151,8 @@ export class PriceFace extends LitElement {
   }
 
   /** Sizes of rows; those of the areas take the place of them all, so they are offered while there is one. */
-  private sizes({ questions, areas }: PriceView): readonly AskAnswers[] {
-    return questions.filter(({ ask }) => ask.kind === 'sizes' && (ask.table !== 'areas' || areas.length < 2));
+  private sizes({ sizes, areas }: PriceView): readonly AskAnswers[] {
+    return areas.length < 2 ? sizes : sizes.filter(({ ask }) => ask.kind !== 'sizes' || ask.table !== 'areas');
   }
 
   private plan(): TemplateResult | typeof nothing {
@@ -177,7 +184,16 @@ export class PriceFace extends LitElement {
     </section>`;
   }
 
-  private priced(option: PricedOption, named: NamedResults | undefined): TemplateResult {
+  private priced(option: PricedOption, named: NamedResults | undefined): unknown {
+    const results = this.owner ? named?.results : undefined;
+    const owners = results && {
+      checks: openChecks(results, this.measures),
+      figures: ownerFigures(results, this.measures),
+    };
+    return guard([option, owners?.checks, owners?.figures], () => this.section(option, owners));
+  }
+
+  private section(option: PricedOption, owners: OwnersSide | undefined): TemplateResult {
     return html`<section aria-label=${option.title}>
       <h2>${option.title}</h2>
       <p class=${option.held.length > 0 ? 'price not-yet' : 'price'}>${option.price === '' ? 'incomplete' : option.price}</p>
@@ -191,9 +207,9 @@ export class PriceFace extends LitElement {
         ${option.included.map(({ text }) => html`<li>${text}</li>`)}
       </ul>
       ${
-        this.owner && named
-          ? html`<check-list .checks=${openChecks(named.results, this.measures)} option=${option.id} @stop-decided=${this.onStopDecided}></check-list><dl class="owner">${ownerFigures(named.results, this.measures).map(({ label, value }) => html`<dt>${label}</dt><dd>${value}</dd>`)}</dl>`
-          : nothing
+        owners === undefined
+          ? nothing
+          : html`<check-list .checks=${owners.checks} option=${option.id} @stop-decided=${this.onStopDecided}></check-list><dl class="owner">${owners.figures.map(({ label, value }) => html`<dt>${label}</dt><dd>${value}</dd>`)}</dl>`
       }
     </section>`;
   }

@@ -1,6 +1,7 @@
 import { unitOf } from '../../formula/value-type.ts';
+import { KeptByCells } from '../../quote/kept-by-cells.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
-import type { QuoteDocument } from '../../quote/quote-document.ts';
+import type { QuoteDocument, SheetEntries } from '../../quote/quote-document.ts';
 import { type SaidText, saidTexts, togetherByLabel } from '../../quote/said-texts.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { writeLength } from '../../units/length-text.ts';
@@ -19,6 +20,8 @@ export interface PriceView {
   /** False while the areas are still the template's. */
   readonly measured: boolean;
   readonly questions: readonly AskAnswers[];
+  /** Questions for sizes of rows. */
+  readonly sizes: readonly AskAnswers[];
   readonly options: readonly PricedOption[];
 }
 
@@ -44,32 +47,43 @@ export interface PricedOption {
   readonly held: readonly string[];
 }
 
+const keptAreas = new KeptByCells<readonly AreaView[]>();
+const keptOptions = new KeptByCells<PricedOption>();
+
 export function priceView(quote: QuoteDocument, options: readonly NamedResults[], measures: Measures): PriceView {
   const [first] = options;
-  if (first === undefined) return { areas: [], floor: '', measured: false, questions: [], options: [] };
+  if (first === undefined) return { areas: [], floor: '', measured: false, questions: [], sizes: [], options: [] };
+  const { floor } = quote;
   return {
-    areas: areasOf(first.results, measures),
+    areas: keptAreas.of(first.results, measures, [], () => areasOf(first.results, measures)),
     floor: shownLine(first.results, 'floor_area', measures),
-    measured: quote.floor.tables['areas'] !== undefined,
-    questions: answersIn(first.results, 'floor', quote.floor, measures),
-    options: options.map((option) => pricedOption(option, quote, measures)),
+    measured: floor.tables['areas'] !== undefined,
+    questions: answersIn(first.results, 'floor', 'others', floor, measures),
+    sizes: answersIn(first.results, 'floor', 'sizes', floor, measures),
+    options: options.map((option) => priced(option, quote, measures)),
   };
 }
 
-function pricedOption({ id, title, results }: NamedResults, quote: QuoteDocument, measures: Measures): PricedOption {
-  const price = lineValue(results, 'price');
-  const entries = quote.options.find((option) => option.id === id)?.entries ?? { lines: {}, tables: {} };
-  return {
-    id,
-    title,
-    price: typeof price === 'number' ? wholeDollars(price) : '',
-    days: promiseWords(results),
-    included: (['allowances', 'terms'] as const).flatMap((use) =>
-      togetherByLabel(saidTexts(results, use, measures)).filter(({ name }) => !saidInDays.includes(name)),
-    ),
-    extras: answersIn(results, 'system', entries, measures),
-    held: heldBack(results, measures),
-  };
+const noEntries: SheetEntries = { lines: {}, tables: {} };
+
+function priced(option: NamedResults, { options }: QuoteDocument, measures: Measures): PricedOption {
+  const { id, title, results } = option;
+  const entries = options.find((candidate) => candidate.id === id)?.entries ?? noEntries;
+  const held = heldBack(results, measures);
+  return keptOptions.of(results, measures, [title, entries, held], () => {
+    const price = lineValue(results, 'price');
+    return {
+      id,
+      title,
+      price: typeof price === 'number' ? wholeDollars(price) : '',
+      days: promiseWords(results),
+      included: (['allowances', 'terms'] as const).flatMap((use) =>
+        togetherByLabel(saidTexts(results, use, measures)).filter(({ name }) => !saidInDays.includes(name)),
+      ),
+      extras: answersIn(results, 'system', 'others', entries, measures),
+      held,
+    };
+  });
 }
 
 function shapeWords({ stack }: OptionResults, code: unknown): string {

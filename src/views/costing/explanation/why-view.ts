@@ -4,6 +4,7 @@ import { type ExplainedStep, explainFormula, valueText } from '../../../formula/
 import { failureText } from '../../../formula/failure-text.ts';
 import { neighboursOf } from '../../../formula/neighbours.ts';
 import { unitOf } from '../../../formula/value-type.ts';
+import { KeptByCells } from '../../../quote/kept-by-cells.ts';
 import { definitionAt, explainedPlan, type OptionResults } from '../../../quote/option-results.ts';
 import type { Measures } from '../../../units/measures.ts';
 import { labelIn } from '../../../units/said-units.ts';
@@ -31,14 +32,19 @@ export interface WhyView {
 }
 
 const mostNeighbours = 24;
+const keptWhys = new KeptByCells<WhyView | undefined>();
 
 /** Explains a cell of an option; the formula in names is the same in both measures. */
 export function whyView(results: OptionResults, cell: number, measures: Measures): WhyView | undefined {
+  return keptWhys.of(results, `${cell}`, [measures], () => explained(results, cell, measures));
+}
+
+function explained(results: OptionResults, cell: number, measures: Measures): WhyView | undefined {
   const planned = results.option.plan.cells[cell];
   if (planned === undefined) return undefined;
   const { place, content, type } = planned;
   const over = explainedPlan(results, measures);
-  const explained = content.kind === 'formula' ? explainFormula(content.tree, place, over) : undefined;
+  const formula = content.kind === 'formula' ? explainFormula(content.tree, place, over) : undefined;
   const value = results.read(cell);
   const definition = definitionAt(results, place);
   const { from, into } = neighboursOf(cell, results.option.plan, results.option.graph);
@@ -48,9 +54,9 @@ export function whyView(results: OptionResults, cell: number, measures: Measures
     title: placeName(results, place, measures),
     value: valueText(value, type, measures),
     trouble: typeof value === 'object' ? failureText(value, over, (where) => placeName(results, where, measures)) : '',
-    names: explained?.names ?? '',
-    numbers: explained?.numbers ?? '',
-    steps: explained?.steps ?? [],
+    names: formula?.names ?? '',
+    numbers: formula?.numbers ?? '',
+    steps: formula?.steps ?? [],
     readsFrom: near(from),
     feeds: near(into),
     note: [definition?.help, definition?.note].filter((text) => text !== undefined).join(' '),

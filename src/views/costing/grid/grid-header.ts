@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { classMap } from 'lit/directives/class-map.js';
-import type { ShownColumn } from '../sheet/shown-column.ts';
+import type { ShownColumn } from '../sheet/shown-columns.ts';
 
 /** Letters of a label that three lines of a narrow column take. */
 const shortLabel = 20;

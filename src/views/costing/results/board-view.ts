@@ -1,13 +1,12 @@
 import type { CellValue } from '../../../formula/cells.ts';
-import type { ValueType } from '../../../formula/checked-tree.ts';
 import { unitOf } from '../../../formula/value-type.ts';
-import { cellOfLine } from '../../../quote/option-results.ts';
+import { KeptByCells } from '../../../quote/kept-by-cells.ts';
+import { cellOfLine, type OptionResults } from '../../../quote/option-results.ts';
 import type { ResultLine } from '../../../template/result-lines.ts';
 import { type FormatOptions, formatNumber, formatQuantity, isMoney, unitSuffix } from '../../../units/format.ts';
 import type { Measures } from '../../../units/measures.ts';
 import { lineLabel, saidAs } from '../../parts/line-words.ts';
 import type { NamedResults } from '../../parts/named-results.ts';
-import { KeptViews } from '../kept-views.ts';
 
 /** The results of a quote’s options beside each other. */
 export interface BoardView {
@@ -30,6 +29,7 @@ export interface BoardRow {
 export interface BoardValue {
   readonly optionId: string;
   readonly cell: number;
+  readonly value: CellValue;
   readonly shown: string;
   readonly suffix: string;
   readonly failed: boolean;
@@ -55,42 +55,27 @@ const order: readonly { readonly title: string; readonly lines: readonly (Result
   },
 ];
 
-/** What was made of the board before, to be given again where nothing of it changed. */
-export interface KeptBoard {
-  readonly rows: KeptViews<BoardRow>;
-  readonly values: KeptViews<BoardValue>;
-  /** What stands on it, by option and line. */
-  readonly standing: Map<string, CellValue>;
-}
+const keptRows = new KeptByCells<BoardRow>();
+const keptValues = new KeptByCells<BoardValue | undefined>();
 
-export function emptyBoard(): KeptBoard {
-  return { rows: new KeptViews(), values: new KeptViews(), standing: new Map() };
-}
-
-/**
- * `before` is what stood on the board before the last change, to show how far each value moved. Numbers are in `measures`.
- * What is the same as in `kept` is the same object.
- */
+/** `before` is the board before the last change, to show how far each value moved. Numbers are in `measures`. */
 export function boardView(
   options: readonly NamedResults[],
-  before: KeptBoard['standing'],
-  kept: KeptBoard = emptyBoard(),
+  before: BoardView | undefined,
   measures: Measures = 'us',
 ): BoardView {
+  const earlier = valuesOn(before);
+  const beside = options.length;
   const rowOf = (line: string): BoardRow[] => {
-    const values = options.flatMap((option) => {
-      const found = standingValue(option, line);
-      if (found === undefined) return [];
-      const key = `${option.id} ${line}`;
-      const earlier = before.get(key);
-      kept.standing.set(key, found.value);
-      const said = { measures, beside: options.length };
-      const from = [found.cell, found.type, found.value, earlier, measures, options.length];
-      return [kept.values.view(key, from, () => boardValue(option, line, found, earlier, said))];
+    const values = options.flatMap(({ id, results }) => {
+      const was = earlier.get(`${id} ${line}`);
+      const made = (): BoardValue | undefined => boardValue(id, results, line, was, { measures, beside });
+      return keptValues.of(results, line, [id, was, measures, beside], made) ?? [];
     });
-    if (values.length === 0) return [];
-    const label = options[0] === undefined ? line : lineLabel(options[0].results, line, measures);
-    return [kept.rows.view(line, [label, ...values], () => ({ line, label, values }))];
+    const [first] = options;
+    if (first === undefined || values.length === 0) return [];
+    const label = lineLabel(first.results, line, measures);
+    return [keptRows.of(first.results, line, [label, ...values], () => ({ line, label, values }))];
   };
   return {
     options: options.map(({ id, title }) => ({ id, title })),
@@ -98,31 +83,38 @@ export function boardView(
   };
 }
 
-interface FoundValue {
-  readonly cell: number;
-  readonly type: ValueType;
-  readonly value: CellValue;
+function valuesOn(board: BoardView | undefined): ReadonlyMap<string, CellValue> {
+  const rows = board?.groups.flatMap((group) => group.rows) ?? [];
+  return new Map(
+    rows.flatMap(({ line, values }) => values.map(({ optionId, value }) => [`${optionId} ${line}`, value] as const)),
+  );
 }
 
-function standingValue({ results }: NamedResults, line: string): FoundValue | undefined {
-  const cell = cellOfLine(results, line);
-  const type = cell === undefined ? undefined : results.option.plan.cells[cell]?.type;
-  return cell === undefined || type === undefined ? undefined : { cell, type, value: results.read(cell) };
+/** Whether a number moved that `before` did not show: rows that a change left alone are the same objects. */
+export function movesOn(board: BoardView, before: BoardView | undefined): boolean {
+  const shown = new Set<BoardRow>(before?.groups.flatMap(({ rows }) => rows));
+  return board.groups.some(({ rows }) =>
+    rows.some((row) => !shown.has(row) && row.values.some(({ delta }) => delta !== '')),
+  );
 }
 
 /** Options beside each other that leave no room for cents. */
 const many = 3;
 
 function boardValue(
-  { id }: NamedResults,
+  optionId: string,
+  results: OptionResults,
   line: string,
-  { cell, type, value }: FoundValue,
   before: CellValue | undefined,
   { measures, beside }: { readonly measures: Measures; readonly beside: number },
-): BoardValue {
-  const unit = unitOf(type);
+): BoardValue | undefined {
+  const cell = cellOfLine(results, line);
+  const type = cell === undefined ? undefined : results.option.plan.cells[cell]?.type;
+  if (cell === undefined || type === undefined) return undefined;
+  const value = results.read(cell);
   if (typeof value !== 'number')
-    return { optionId: id, cell, shown: 'incomplete', suffix: '', failed: true, delta: '' };
+    return { optionId, cell, value, shown: 'incomplete', suffix: '', failed: true, delta: '' };
+  const unit = unitOf(type);
   const inDollars = isMoney(unit) && line !== 'price_per_sqft';
   const digits = (amount: number): FormatOptions => {
     const isWhole = inDollars && (beside >= many || (line === 'price' && Number.isInteger(amount)));
@@ -131,5 +123,5 @@ function boardValue(
   const shown = formatNumber(value, unit, digits(value));
   const moved = typeof before === 'number' ? value - before : 0;
   const delta = moved === 0 ? '' : `${moved > 0 ? '+' : ''}${formatQuantity(moved, unit, digits(moved))}`;
-  return { optionId: id, cell, shown, suffix: unitSuffix(unit, shown, measures), failed: false, delta };
+  return { optionId, cell, value, shown, suffix: unitSuffix(unit, shown, measures), failed: false, delta };
 }

@@ -1,9 +1,15 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
+import { KeptByCells } from '../../../quote/kept-by-cells.ts';
+import type { OptionResults } from '../../../quote/option-results.ts';
 import { isHeldBack } from '../../../quote/told-checks.ts';
 import type { Measures } from '../../../units/measures.ts';
 import { notYet, shownResult, wholePrice } from '../../parts/line-words.ts';
 import type { NamedResults } from '../../parts/named-results.ts';
+
+const figures = ['price_per_sqft', 'gross_margin', 'net_margin', 'paid_hours'] as const;
+const keptFigures = new KeptByCells<readonly string[]>();
 
 /** The results an owner never loses sight of: price, price by the area, gross, net and paid hours of each option. */
 @customElement('result-bar')
@@ -56,13 +62,25 @@ export class ResultBar extends LitElement {
     return html`${this.options.map((option) => this.option(option))}`;
   }
 
-  private option({ title, results }: NamedResults): TemplateResult {
-    const held = isHeldBack(results);
+  private option({ title, results }: NamedResults): unknown {
+    const [held, price, told] = [isHeldBack(results), wholePrice(results), figuresOf(results, this.measures)];
+    return guard([title, held, price, told], () => this.figures(title, held, price, told));
+  }
+
+  private figures(
+    title: string,
+    held: boolean,
+    price: string,
+    [perFoot, gross, net, paid]: readonly string[],
+  ): TemplateResult {
     return html`<div class=${held ? 'held' : ''}>
-        ${title} <strong>${wholePrice(results)}</strong> ${held ? html`<span class="mark">${notYet}</span> ` : nothing}· ${shownResult(results, 'price_per_sqft', this.measures)} · gross ${shownResult(results, 'gross_margin')} · net
-        ${shownResult(results, 'net_margin')} · ${shownResult(results, 'paid_hours')} paid
+        ${title} <strong>${price}</strong> ${held ? html`<span class="mark">${notYet}</span> ` : nothing}· ${perFoot} · gross ${gross} · net ${net} · ${paid} paid
       </div>`;
   }
+}
+
+function figuresOf(results: OptionResults, measures: Measures): readonly string[] {
+  return keptFigures.of(results, measures, [], () => figures.map((name) => shownResult(results, name, measures)));
 }
 
 declare global {

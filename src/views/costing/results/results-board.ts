@@ -8,8 +8,7 @@ import { send } from '../../parts/sheet-events.ts';
 import { focusCell } from '../grid/grid-focus.ts';
 import { type GridPlace, type GridShape, placeAfterKey, placeKept } from '../grid/grid-keys.ts';
 import { placeOf } from '../grid/grid-shape.ts';
-import type { BoardGroup, BoardRow, BoardView } from './board-view.ts';
-import { movesOn } from './moved-rows.ts';
+import { type BoardGroup, type BoardRow, type BoardView, movesOn } from './board-view.ts';
 
 /** Milliseconds that what moved is underlined after the last change. */
 const underlined = 1000;

@@ -1,19 +1,14 @@
-import { writtenLine } from '../../../quote/option-results.ts';
-import { layerOf } from '../../../quote/quote-document.ts';
+import { KeptByCells } from '../../../quote/kept-by-cells.ts';
+import { evaluatorOf, type OptionResults, writtenLine } from '../../../quote/option-results.ts';
+import { entriesAt, layerOf, type QuoteDocument, type SheetPlace } from '../../../quote/quote-document.ts';
 import { filledLine } from '../../../quote/said-texts.ts';
 import type { ComposedSection } from '../../../template/composed-sheet.ts';
+import type { ProductRow } from '../../../template/entries.ts';
 import type { LineFile } from '../../../template/line-schema.ts';
-import type { ShownField } from '../../parts/shown-field.ts';
-import { KeptViews } from '../kept-views.ts';
-import {
-  FieldMaker,
-  type KeptFields,
-  noFields,
-  plainStandard,
-  type ShownFrom,
-  type ShownInstead,
-} from './field-maker.ts';
-import { type KeptTables, noTables, type ShownTable, TableMaker } from './shown-table.ts';
+import type { Measures } from '../../../units/measures.ts';
+import { type ProductNames, type ShownField, shownField } from '../../parts/shown-field.ts';
+import { plainStandard, type SheetInView, type ShownInstead } from './sheet-in-view.ts';
+import { type ShownTable, shownTable } from './shown-table.ts';
 
 /** A sheet as a screen shows it. */
 export interface ShownSheet {
@@ -31,78 +26,94 @@ export interface ShownSection {
   readonly unchecked: readonly string[];
 }
 
-/** What was made of a sheet before, to be given again where nothing of it changed. */
-export interface KeptSheet {
-  readonly sections: KeptViews<ShownSection>;
-  readonly tables: KeptTables;
-  readonly fields: KeptFields;
+/** What a sheet is shown from. */
+export interface ShownFrom {
+  readonly quote: QuoteDocument;
+  readonly place: SheetPlace;
+  readonly results: OptionResults;
+  /** Every product that may be chosen; those of the quote go before. */
+  readonly priceList: ReadonlyMap<string, ProductRow>;
+  readonly measures: Measures;
 }
 
-export function nothingKept(): KeptSheet {
-  return { sections: new KeptViews(), tables: noTables(), fields: noFields() };
+const keptSections = new KeptByCells<ShownSection>();
+const keptLines = new KeptByCells<ShownField | undefined>();
+const keptNames = new KeptByCells<ProductNames>();
+
+/** The sheet at a place with the numbers of one option. */
+export function shownSheet({ quote, place, results, priceList, measures }: ShownFrom): ShownSheet {
+  const layer = layerOf(place);
+  const found = results.stack.sheets.find((candidate) => candidate.layer === layer);
+  const entries = entriesAt(quote, place);
+  const { lines = {}, tables = {} } = entries ?? {};
+  const products = productNames(results, priceList, quote.products);
+  const sheet = { results, evaluate: evaluatorOf(results), products, measures, lines, tables };
+  const sections = (found?.sections ?? []).map((section) =>
+    keptSections.of(results, `${layer} ${section.id}`, [entries, products, measures], () =>
+      shownSection(section, sheet),
+    ),
+  );
+  return { title: found?.title ?? '', sections };
 }
 
-/** The sheet at a place with the numbers of one option. What is the same as in `kept` is the same object. */
-export function shownSheet(from: ShownFrom, kept: KeptSheet = nothingKept()): ShownSheet {
-  const layer = layerOf(from.place);
-  const sheet = from.results.stack.sheets.find((candidate) => candidate.layer === layer);
-  const maker = new SectionMaker(from, kept);
-  return { title: sheet?.title ?? '', sections: (sheet?.sections ?? []).map((section) => maker.section(section)) };
+function shownSection({ id, title, note = '', ...holds }: ComposedSection, sheet: SheetInView): ShownSection {
+  const lines = holds.lines.flatMap(({ line }) => shownLine(line.name, sheet) ?? []);
+  const tables = holds.tables.flatMap(({ table }) => shownTable(table.name, sheet) ?? []);
+  const unchecked = lines.filter(isUnchecked).map(({ name }) => name);
+  return { id, title, note, lines, tables, unchecked };
 }
 
-class SectionMaker {
-  private readonly maker: FieldMaker;
-  private readonly tables: TableMaker;
-  private readonly kept: KeptViews<ShownSection>;
+function shownLine(name: string, sheet: SheetInView): ShownField | undefined {
+  const { results, products, measures, lines } = sheet;
+  return keptLines.of(results, name, [lines[name], products, measures], () => lineOf(name, sheet));
+}
 
-  constructor(from: ShownFrom, kept: KeptSheet) {
-    this.maker = new FieldMaker(from, kept.fields);
-    this.tables = new TableMaker(this.maker, kept.tables);
-    this.kept = kept.sections;
-  }
-
-  section(section: ComposedSection): ShownSection {
-    const { id, title, note = '' } = section;
-    const lines = section.lines.flatMap(({ line }) => this.line(line.name) ?? []);
-    const tables = section.tables.flatMap(({ table }) => this.tables.table(table.name) ?? []);
-    const unchecked = lines.filter(isUnchecked).map(({ name }) => name);
-    return this.kept.view(id, [section, ...lines, ...tables], () => ({ id, title, note, lines, tables, unchecked }));
-  }
-
-  private line(name: string): ShownField | undefined {
-    const line = this.maker.results.stack.lines.get(name);
-    if (line === undefined || line.definition.kind === 'check') return undefined;
-    const { definition, type } = line;
-    const stored = this.maker.lines[name];
-    const readsBeyond = definition.kind === 'text' || (definition.kind === 'formula' && stored !== undefined);
-    if (!readsBeyond && this.maker.holdsAsBefore(name) && this.maker.readsAsBefore(name)) return this.maker.last(name);
-    // A text is told only while its condition holds: an unmet “Go” must not stand on the sheet.
-    const isConditional = definition.kind === 'text' && line.tree !== undefined;
-    if (isConditional && this.maker.evaluate(line.tree, { kind: 'line', name }) !== true) return undefined;
-    const cell = this.maker.results.option.plan.lines.get(name);
-    const standard =
+function lineOf(name: string, sheet: SheetInView): ShownField | undefined {
+  const { results, evaluate } = sheet;
+  const line = results.stack.lines.get(name);
+  if (line === undefined || line.definition.kind === 'check') return undefined;
+  const { definition, type, tree } = line;
+  const place = { kind: 'line', name } as const;
+  // A text is told only while its condition holds: an unmet “Go” must not stand on the sheet.
+  if (definition.kind === 'text' && tree !== undefined && evaluate(tree, place) !== true) return undefined;
+  const stored = sheet.lines[name];
+  const cell = results.option.plan.lines.get(name);
+  const shown = shownField({
+    definition,
+    type,
+    cell,
+    stored,
+    value: cell === undefined ? undefined : results.read(cell),
+    standard:
       definition.kind === 'words'
         ? definition.words
-        : plainStandard('value' in definition ? definition.value : undefined);
-    const worked =
-      definition.kind === 'formula' && stored !== undefined
-        ? this.maker.evaluate(line.tree, { kind: 'line', name })
-        : undefined;
-    return this.maker.field(
-      name,
-      { definition, type, cell, stored, standard, ownFormula: false, worked },
-      this.told(definition),
-    );
-  }
+        : plainStandard('value' in definition ? definition.value : undefined),
+    ownFormula: false,
+    worked:
+      definition.kind === 'formula' && stored !== undefined && tree !== undefined ? evaluate(tree, place) : undefined,
+    productNames: sheet.products,
+    measures: sheet.measures,
+  });
+  return { ...shown, ...told(definition, sheet) };
+}
 
-  /** Of what has no cell: a text with its holes filled, or what a person wrote. */
-  private told({ kind, name }: LineFile): ShownInstead {
-    if (kind === 'text')
-      return { shown: filledLine(this.maker.results, name, this.maker.evaluator, this.maker.measures) };
-    if (kind !== 'words') return {};
-    const words = writtenLine(this.maker.results, name);
-    return { shown: words, typed: words };
-  }
+/** Of what has no cell: a text with its holes filled, or what a person wrote. */
+function told({ kind, name }: LineFile, { results, evaluate, measures }: SheetInView): ShownInstead {
+  if (kind === 'text') return { shown: filledLine(results, name, evaluate, measures) };
+  if (kind !== 'words') return {};
+  const words = writtenLine(results, name);
+  return { shown: words, typed: words };
+}
+
+function productNames(
+  results: OptionResults,
+  priceList: ReadonlyMap<string, ProductRow>,
+  pinned: readonly ProductRow[],
+): ProductNames {
+  return keptNames.of(results, 'products', [priceList, pinned], () => {
+    const all = [...priceList.values(), ...pinned];
+    return new Map(all.map(({ product, name, kind }) => [product, { code: product, label: name, kind }]));
+  });
 }
 
 /** What nobody has written needs no looking at. */

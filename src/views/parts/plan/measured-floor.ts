@@ -1,3 +1,4 @@
+import { KeptByCells } from '../../../quote/kept-by-cells.ts';
 import { cellOfColumn, type OptionResults } from '../../../quote/option-results.ts';
 import type { OutlineCorner } from '../../../trade/crossing-sides.ts';
 
@@ -32,8 +33,14 @@ export const areasTable = 'areas';
 export const cornersTable = 'corners';
 const measuredColumns = ['length', 'width', 'third_side', 'cut_length', 'cut_width', 'known_area'] as const;
 
+const keptFloors = new KeptByCells<MeasuredFloor | undefined>();
+
 /** What an option's floor sheet says of its areas; undefined when it has no table of them. */
 export function measuredFloor(results: OptionResults): MeasuredFloor | undefined {
+  return keptFloors.of(results, 'floor', [], () => floorOf(results));
+}
+
+function floorOf(results: OptionResults): MeasuredFloor | undefined {
   const { stack, option } = results;
   if (!stack.tables.has(areasTable)) return undefined;
   const read = (table: string, column: string, row: number) => {

@@ -28,8 +28,7 @@ export class PlanDrawer extends LitElement {
     `,
   ];
 
-  /** Another object with the same measures is no change. */
-  @property({ attribute: false, hasChanged: areDifferent }) floor: MeasuredFloor | undefined;
+  @property({ attribute: false }) floor: MeasuredFloor | undefined;
   @property() measures: Measures = 'us';
   /** Why the last change of the plan was refused. */
   @property() refusal = '';
@@ -73,10 +72,6 @@ export class PlanDrawer extends LitElement {
   private readonly onToggle = (): void => {
     this.chosen = !this.isOpen;
   };
-}
-
-function areDifferent(now: unknown, before: unknown): boolean {
-  return JSON.stringify(now) !== JSON.stringify(before);
 }
 
 declare global {

@@ -13,7 +13,7 @@ async function boardOf(count: number): Promise<{ options: NamedResults[]; rows: 
     return results === undefined ? [] : [{ id, title, results }];
   });
   expect(options).toHaveLength(count);
-  return { options, rows: boardView(options, new Map()).groups.flatMap(({ rows }) => rows) };
+  return { options, rows: boardView(options, undefined).groups.flatMap(({ rows }) => rows) };
 }
 
 function shown(rows: readonly BoardRow[], line: string): (string | undefined)[] {

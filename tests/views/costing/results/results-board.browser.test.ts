@@ -20,7 +20,7 @@ const options = [
 ];
 
 function value(optionId: string, cell: number, shown: string, suffix = ''): BoardValue {
-  return { optionId, cell, shown, suffix, failed: false, delta: '' };
+  return { optionId, cell, value: cell, shown, suffix, failed: false, delta: '' };
 }
 
 function row(line: string, label: string, ...values: BoardValue[]): BoardRow {

@@ -12,7 +12,7 @@ const system: SheetPlace = { kind: 'option', option: flake };
 function viewOf({ session }: OpenQuote, place: SheetPlace = system): ShownSheet {
   const results = session.results(flake);
   if (results === undefined) throw new Error('The option has no results');
-  return shownSheet({ quote: session.quote, place, results, products: new Map(), measures: 'us' });
+  return shownSheet({ quote: session.quote, place, results, priceList: new Map(), measures: 'us' });
 }
 
 function dispatch({ session }: OpenQuote, edit: Edit): void {

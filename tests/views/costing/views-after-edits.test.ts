@@ -2,10 +2,16 @@ import { describe, expect, it } from 'vitest';
 import type { Edit } from '../../../src/quote/edit.ts';
 import type { OptionResults } from '../../../src/quote/option-results.ts';
 import type { SheetPlace } from '../../../src/quote/quote-document.ts';
-import { KeptCosting } from '../../../src/views/costing/kept-costing.ts';
-import type { BoardGroup, BoardRow, BoardView } from '../../../src/views/costing/results/board-view.ts';
-import type { ShownSection, ShownSheet } from '../../../src/views/costing/sheet/shown-sheet.ts';
+import { openChecks } from '../../../src/quote/told-checks.ts';
+import {
+  type BoardGroup,
+  type BoardRow,
+  type BoardView,
+  boardView,
+} from '../../../src/views/costing/results/board-view.ts';
+import { type ShownSection, type ShownSheet, shownSheet } from '../../../src/views/costing/sheet/shown-sheet.ts';
 import { flake, type OpenQuote, openQuote } from '../../helpers/demo-quote.ts';
+import { unkept } from '../../helpers/unkept.ts';
 
 const floor: SheetPlace = { kind: 'floor' };
 const system: SheetPlace = { kind: 'option', option: flake };
@@ -17,21 +23,28 @@ function resultsIn({ session }: OpenQuote): OptionResults {
   return results;
 }
 
-/** Costing’s views of a sheet and the first option, kept over the edits of a session. */
+/** A sheet of the open quote, as Costing shows it by these results. */
+function sheetAt({ session: { quote } }: OpenQuote, place: SheetPlace, results: OptionResults): ShownSheet {
+  return shownSheet({ quote, place, results, priceList, measures: 'us' });
+}
+
+/** Costing’s views of a sheet and the first option, over the edits of a session. */
 function looking(opened: OpenQuote) {
   const { session } = opened;
-  const kept = new KeptCosting();
-  session.subscribe((changes) => kept.changed(changes));
+  let board: BoardView | undefined;
+  let before: BoardView | undefined;
+  session.subscribe(() => {
+    before = board;
+  });
   const look = (place: SheetPlace = floor) => {
     const results = resultsIn(opened);
-    const option = { id: flake, title: 'Full flake', results };
-    return {
-      sheet: kept.sheet(session, place, results, priceList, 'us'),
-      board: kept.board([option], 'us'),
-      checks: kept.checks(option, 'us'),
-    };
+    board = boardView([{ id: flake, title: 'Full flake', results }], before);
+    return { sheet: sheetAt(opened, place, results), board, checks: openChecks(results) };
   };
-  return { session, kept, look };
+  const forget = (): void => {
+    before = undefined;
+  };
+  return { session, look, forget };
 }
 
 /** The same before and after an edit. */
@@ -90,17 +103,14 @@ describe('the views of Costing after 45 ft of cracks are entered in place of 20'
   it('say what views made from nothing say', async () => {
     const opened = await openQuote();
     const { after } = around(opened, enter('crack_length', 45));
-    const results = opened.session.results(flake);
-    if (results === undefined) throw new Error('The option has no results');
-    const anew = new KeptCosting();
-    expect(after.sheet).toEqual(anew.sheet(opened.session, floor, results, priceList, 'us'));
-    const option = { id: flake, title: 'Full flake', results };
-    expect(unmoved(after.board)).toEqual(anew.board([option], 'us'));
-    expect(after.checks).toEqual(anew.checks(option, 'us'));
+    const anew = unkept(resultsIn(opened));
+    expect(after.sheet).toEqual(sheetAt(opened, floor, anew));
+    expect(unmoved(after.board)).toEqual(boardView([{ id: flake, title: 'Full flake', results: anew }], undefined));
+    expect(after.checks).toEqual(openChecks(anew));
   });
 
   it('say how far the price moved, and the same way back when the edit is undone', async () => {
-    const { session, kept, look } = looking(await openQuote());
+    const { session, look, forget } = looking(await openQuote());
     look();
     session.dispatch(enter('crack_length', 45));
     const [there] = [deltaOf(look().board, 'price')];
@@ -108,7 +118,7 @@ describe('the views of Costing after 45 ft of cracks are entered in place of 20'
     const back = deltaOf(look().board, 'price');
     expect(there).toMatch(/^\+\$\d/);
     expect(back).toBe(there?.replace('+$', '−$'));
-    kept.changed(undefined);
+    forget();
     expect(deltaOf(look().board, 'price')).toBe('');
   });
 });
@@ -147,11 +157,10 @@ describe('the sheets of Costing after each of many edits', () => {
       if (edit === 'undo') session.undo();
       else if (edit === 'redo') session.redo();
       else expect(session.dispatch(edit), what).toEqual({ kind: 'done' });
-      for (const place of [floor, system, system, { kind: 'shop' } as const]) {
-        const results = resultsIn(opened);
-        const anew = new KeptCosting().sheet(session, place, results, priceList, 'us');
-        expect(look(place).sheet, `${what}, seen in ${place.kind}`).toEqual(anew);
-      }
+      for (const place of [floor, system, system, { kind: 'shop' } as const])
+        expect(look(place).sheet, `${what}, seen in ${place.kind}`).toEqual(
+          sheetAt(opened, place, unkept(resultsIn(opened))),
+        );
     }
   });
 
@@ -163,8 +172,7 @@ describe('the sheets of Costing after each of many edits', () => {
       if (edit === 'undo') session.undo();
       else if (edit === 'redo') session.redo();
       else session.dispatch(edit);
-      const anew = new KeptCosting().sheet(session, system, resultsIn(opened), priceList, 'us');
-      expect(look(system).sheet, what).toEqual(anew);
+      expect(look(system).sheet, what).toEqual(sheetAt(opened, system, unkept(resultsIn(opened))));
     }
   });
 });
