@@ -2,6 +2,7 @@ import type { CompiledStack } from '../template/compiled-stack.ts';
 import type { ProductRow } from '../template/entries.ts';
 import { withLine, withPass, withProducts, withTable } from './changed-quote.ts';
 import type { Edit, SingleEdit } from './edit.ts';
+import { mostTogether, ofText, overLimits } from './edit-limits.ts';
 import { passRefusal } from './pass-refusal.ts';
 import { entriesAt, layerOf, mostOptions, type QuoteDocument, type SheetPlace } from './quote-document.ts';
 import { editedTables, type TableEdit } from './table-edit.ts';
@@ -16,9 +17,11 @@ export type StackOfOption = (option: string) => CompiledStack | undefined;
 
 /**
  * The one door: gives the changed quote with the edit that undoes it, or says why not. Undoing gives back the same
- * document, value for value.
+ * document, value for value. What it takes, and its inverse, the log can read back.
  */
 export function applyEdit(quote: QuoteDocument, edit: Edit, stacks: StackOfOption): EditResult {
+  const over = edit.kind === 'several' ? undefined : overLimits(edit);
+  if (over !== undefined) return refused(over);
   switch (edit.kind) {
     case 'enterLine':
       return enterLine(quote, edit, stacks);
@@ -148,6 +151,9 @@ function applySeveral(
   edit: Extract<Edit, { kind: 'several' }>,
   stacks: StackOfOption,
 ): EditResult {
+  const over =
+    ofText(edit.words) ?? (edit.edits.length > mostTogether ? 'These are too many edits for one.' : undefined);
+  if (over !== undefined) return refused(over);
   let current = quote;
   const inverses: SingleEdit[] = [];
   for (const one of edit.edits) {

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { idText, nameText, plainText, rowSchema, writtenText } from '../template/line-schema.ts';
 import { sheetLimits } from '../template/sheet-limits.ts';
+import { checkNamePattern, longestCheckName, longestRowId, rowIdPattern } from './edit-limits.ts';
 import { mostOptions, passLimits } from './quote-document.ts';
 
 /** Numbers no table, price list or template comes near; they keep a damaged or hostile file from being walked for long. */
@@ -15,8 +16,7 @@ const most = {
   passed: 500,
 };
 
-/** A row or option: words joined by underscores or hyphens, longer than a template's by the number a new one gets. */
-export const rowId = z.string().check(z.regex(/^[a-z][a-z0-9_-]*$/), z.maxLength(100));
+export const rowId = z.string().check(z.regex(rowIdPattern), z.maxLength(longestRowId));
 export const quoteId = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9_-]*$/), z.maxLength(100));
 const sheetHash = z.string().check(z.regex(/^[0-9a-f]{64}$/));
 const codeOrDate = z.string().check(z.regex(/^([a-z][a-z0-9_]*|\d{4}-\d{2}-\d{2})$/), z.maxLength(100));
@@ -62,8 +62,7 @@ export const storedTable = z.strictObject({
 /** A time as logs hold it, in UTC, such as 2026-05-31T14:05:09.120Z. */
 export const isoTime = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,9})?Z$/));
 
-/** A line, or `table.row.column`. */
-export const checkName = z.string().check(z.regex(/^[a-z][a-z0-9_.-]*$/), z.maxLength(300));
+export const checkName = z.string().check(z.regex(checkNamePattern), z.maxLength(longestCheckName));
 const sayAtMost = (characters: number) => plainText.check(z.minLength(1), z.maxLength(characters));
 
 export const passedStop = z.strictObject({

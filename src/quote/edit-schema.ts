@@ -12,6 +12,7 @@ import {
   storedValue,
 } from './document-schema.ts';
 import type { Edit } from './edit.ts';
+import { mostTogether } from './edit-limits.ts';
 
 const sheet = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('shop') }),
@@ -19,8 +20,6 @@ const sheet = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('option'), option: rowId }),
 ]);
 const place = z.number().check(z.int(), z.gte(0), z.lte(sheetLimits.rowsPerTable));
-/** As many as a full table pasted at once. */
-const mostTogether = 5000;
 const rowOfTable = { sheet, table: nameText, row: rowId };
 
 const singleEdit = z.discriminatedUnion('kind', [

@@ -1,6 +1,5 @@
 import * as z from 'zod/mini';
 import { isoTime } from './document-schema.ts';
-import type { Edit } from './edit.ts';
 import { editSchema } from './edit-schema.ts';
 import { isNote, type LogEntry } from './quote-log.ts';
 import { type ReadValue, readBySchema } from './read-by-schema.ts';
@@ -16,11 +15,6 @@ const logEntry = z.strictObject({
   at: isoTime,
   moves: z.enum(['done', 'undone', 'redone']),
 });
-
-/** Whether an edit has the shape and the limits that a log may keep. */
-export function readEdit(value: unknown): ReadValue<Edit> {
-  return readBySchema(editSchema, value);
-}
 
 export function readEntry(value: unknown): ReadValue<LogEntry> {
   return readBySchema(logEntry, value);

@@ -8,7 +8,6 @@ import type { OptionResults } from '../quote/option-results.ts';
 import type { QuoteDocument } from '../quote/quote-document.ts';
 import { optionSummaries } from '../quote/quote-head.ts';
 import { type History, historyOf, type LogEntry, type Move, movedHistory } from '../quote/quote-log.ts';
-import { readEdit } from '../quote/read-log.ts';
 import { faultSentences } from './fault-words.ts';
 import { type QuoteKeeper, SaveQueue, type SaveState } from './save-queue.ts';
 
@@ -176,9 +175,6 @@ export class QuoteSession {
     const applied = applyEdit(this.current, edit, this.stacks);
     if (applied.kind === 'refused') return applied;
     const inverse = mergedInverse(applied.inverse);
-    // What could not be read back from the log must not get into it.
-    for (const read of [readEdit(edit), readEdit(inverse)])
-      if (read.kind === 'fault') return { kind: 'refused', reason: read.reason };
     const followed = this.workbooks.follow(applied.quote, edit);
     if (followed.kind === 'refused') return refusedBy(followed.faults);
     this.current = applied.quote;

@@ -5,12 +5,12 @@ import type { Edit } from '../../src/quote/edit.ts';
 import { mergedInverse } from '../../src/quote/merged-inverse.ts';
 import type { QuoteDocument, QuoteOption } from '../../src/quote/quote-document.ts';
 import type { Step } from '../../src/quote/quote-log.ts';
-import { readEdit } from '../../src/quote/read-log.ts';
 import { readQuote } from '../../src/quote/read-quote.ts';
 import { QuoteSession } from '../../src/session/quote-session.ts';
 import type { ProductRow } from '../../src/template/entries.ts';
 import { flake, type OpenQuote, openQuote, solid } from '../helpers/demo-quote.ts';
 import { printedSeed } from '../helpers/random-seed.ts';
+import { readEdit } from '../helpers/read-edit.ts';
 
 let open: OpenQuote;
 /** A system that the quote has not, with the products it names. */

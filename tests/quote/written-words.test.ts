@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Edit } from '../../src/quote/edit.ts';
 import type { QuoteDocument, StoredValue } from '../../src/quote/quote-document.ts';
-import { readEdit } from '../../src/quote/read-log.ts';
+import { readLog } from '../../src/quote/read-log.ts';
 import { readQuote } from '../../src/quote/read-quote.ts';
 import { saidTexts } from '../../src/quote/said-texts.ts';
 import { openChecks } from '../../src/quote/told-checks.ts';
@@ -110,9 +110,8 @@ describe('words in a quote', () => {
     for (const edit of [damp, dana, ari]) expect(dispatch(open, edit)).toBe('');
     const stored: unknown = JSON.parse(JSON.stringify(open.session.quote));
     expect(readQuote(stored)).toEqual({ kind: 'quote', quote: open.session.quote });
-    for (const { edit, inverse } of open.session.log)
-      for (const one of [edit, inverse])
-        expect(readEdit(JSON.parse(JSON.stringify(one)))).toEqual({ kind: 'value', value: one });
+    const { log } = open.session;
+    expect(readLog(JSON.parse(JSON.stringify(log)))).toEqual({ kind: 'log', entries: log });
     const again = await openQuote();
     expect(again.workbooks.load(open.session.quote).kind).toBe('followed');
     expect(resultsOf(again).option.written).toEqual(resultsOf(open).option.written);
