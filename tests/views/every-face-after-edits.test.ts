@@ -11,12 +11,12 @@ import { toldOptions } from '../../src/views/app/told-options.ts';
 import { compareView } from '../../src/views/compare/compare-view.ts';
 import { whyView } from '../../src/views/costing/explanation/why-view.ts';
 import { boardView } from '../../src/views/costing/results/board-view.ts';
-import { type ShownSheet, shownSheet } from '../../src/views/costing/sheet/shown-sheet.ts';
 import { type NamedResults, namedResults } from '../../src/views/parts/named-results.ts';
 import { measuredFloor } from '../../src/views/parts/plan/measured-floor.ts';
 import { ownerFigures } from '../../src/views/price/owner-figures.ts';
 import { priceView } from '../../src/views/price/price-view.ts';
 import { flake, openQuote, solid } from '../helpers/demo-quote.ts';
+import { type ShownSheet, shownSheet } from '../helpers/shown-sheet.ts';
 import { unkept } from '../helpers/unkept.ts';
 
 const floor = { kind: 'floor' } as const;

@@ -7,12 +7,12 @@ import { compareView } from '../../src/views/compare/compare-view.ts';
 import { editOf } from '../../src/views/costing/costing-edits.ts';
 import { type WhyView, whyView } from '../../src/views/costing/explanation/why-view.ts';
 import { boardView } from '../../src/views/costing/results/board-view.ts';
-import { type ShownSheet, shownSheet } from '../../src/views/costing/sheet/shown-sheet.ts';
 import { refusalWords } from '../../src/views/parts/refusal-words.ts';
 import type { ShownField } from '../../src/views/parts/shown-field.ts';
 import { readEntry } from '../../src/views/parts/typed-entry.ts';
 import { priceView } from '../../src/views/price/price-view.ts';
 import { flake, type OpenQuote, openQuote, solid } from '../helpers/demo-quote.ts';
+import { type ShownSheet, shownSheet } from '../helpers/shown-sheet.ts';
 import { usUnitsIn } from '../helpers/us-units.ts';
 
 const floor: SheetPlace = { kind: 'floor' };

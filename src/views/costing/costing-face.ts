@@ -6,6 +6,7 @@ import type { OptionResults } from '../../quote/option-results.ts';
 import type { SheetPlace } from '../../quote/quote-document.ts';
 import { openChecks } from '../../quote/told-checks.ts';
 import type { QuoteSession } from '../../session/quote-session.ts';
+import type { ComposedSection } from '../../template/composed-sheet.ts';
 import type { ProductRow } from '../../template/entries.ts';
 import type { Measures } from '../../units/measures.ts';
 import { refusalWords } from '../parts/refusal-words.ts';
@@ -26,7 +27,8 @@ import './results/results-board.ts';
 import './sheet/sheet-section.ts';
 import { WhyPanel } from './explanation/why-panel.ts';
 import { type WhyView, whyView } from './explanation/why-view.ts';
-import { type ShownSection, type ShownSheet, shownSheet } from './sheet/shown-sheet.ts';
+import type { SheetInView } from './sheet/sheet-in-view.ts';
+import { sheetInView, shownSection } from './sheet/shown-sheet.ts';
 
 const noRefusals: ReadonlyMap<string, string> = new Map();
 
@@ -79,18 +81,18 @@ export class CostingFace extends LitElement {
     if (session === undefined || results === undefined) return nothing;
     const options = namedResults(session);
     const { place, priceList, measures } = this;
-    const view = shownSheet({ quote: session.quote, place, results, priceList, measures });
+    const sheet = sheetInView({ quote: session.quote, place, results, priceList, measures });
     this.board = boardView(options, this.boardBefore, measures);
     return html`
       <main class="body">
-        ${this.outline(session, view)}
+        ${this.outline(session, sheet)}
         <div class="sheet">
-          <h2>${view.title}</h2>
+          <h2>${sheet.title}</h2>
           ${keyed(
             placeKey(this.place),
-            view.sections.map(
+            sheet.sections.map(
               (section) =>
-                html`<sheet-section id=${section.id} .section=${section} .refusals=${this.refusals}>${this.plan(section, results)}</sheet-section>`,
+                html`<sheet-section id=${section.id} .made=${() => shownSection(section, sheet)} .refusals=${this.refusals}>${this.plan(section, results)}</sheet-section>`,
             ),
           )}
         </div>
@@ -119,8 +121,8 @@ export class CostingFace extends LitElement {
   }
 
   /** Beside the areas it is drawn from. */
-  private plan(section: ShownSection, results: OptionResults): TemplateResult | typeof nothing {
-    if (!section.tables.some(({ name }) => name === areasTable)) return nothing;
+  private plan(section: ComposedSection, results: OptionResults): TemplateResult | typeof nothing {
+    if (!section.tables.some(({ table }) => table.name === areasTable)) return nothing;
     return html`<plan-drawer
       slot=${areasTable}
       .floor=${measuredFloor(results)}
@@ -149,7 +151,7 @@ export class CostingFace extends LitElement {
     return (inView ?? quote.options[0])?.id ?? '';
   }
 
-  private outline(session: QuoteSession, view: ShownSheet): TemplateResult {
+  private outline(session: QuoteSession, { sections }: SheetInView): TemplateResult {
     const places: { place: SheetPlace; title: string }[] = [
       { place: { kind: 'floor' }, title: 'The floor' },
       ...session.quote.options.map(({ id, title }) => ({ place: { kind: 'option', option: id } as const, title })),
@@ -162,7 +164,7 @@ export class CostingFace extends LitElement {
           ${
             here
               ? html`<div class="sections">
-                ${view.sections.map(
+                ${sections.map(
                   ({ id, title: section }) =>
                     html`<button type="button" @click=${() => this.goTo(id)}>${section}</button>`,
                 )}

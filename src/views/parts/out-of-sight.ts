@@ -4,11 +4,16 @@ import { laidOut } from './settled.ts';
 /**
  * Lets the browser neither lay out nor paint an element while it is out of sight. Not before its height is known, so that
  * nothing moves when it comes; and not while the focus is in it, since what opens under a field may reach over its end.
+ * What changes in it is drawn after what is in view was painted: see `turn`.
  */
 export class OutOfSight implements ReactiveController {
   private readonly host: ReactiveControllerHost & HTMLElement;
   private readonly guessed: string;
   private settled = false;
+  private isInView = true;
+  private readonly watch = new IntersectionObserver((seen) => {
+    this.isInView = seen.at(-1)?.isIntersecting ?? true;
+  });
 
   /** `guessed` is what the element is held to be high until the browser has seen it, as CSS has it: “30rem”. */
   constructor(host: ReactiveControllerHost & HTMLElement, guessed: string) {
@@ -23,6 +28,18 @@ export class OutOfSight implements ReactiveController {
     // From here on the browser remembers how high it was.
     this.host.style.setProperty('contain-intrinsic-size', `auto ${this.guessed}`);
     void this.settle();
+    this.watch.observe(this.host);
+  }
+
+  hostDisconnected(): void {
+    this.watch.disconnect();
+    this.isInView = true;
+  }
+
+  /** When the element is to be drawn: at once in view, else when the page has been painted. For `scheduleUpdate`. */
+  turn(): Promise<void> | undefined {
+    if (this.isInView || document.hidden) return undefined;
+    return new Promise((painted) => requestAnimationFrame(() => setTimeout(painted)));
   }
 
   private async settle(): Promise<void> {

@@ -9,8 +9,9 @@ import {
   type BoardView,
   boardView,
 } from '../../../src/views/costing/results/board-view.ts';
-import { type ShownSection, type ShownSheet, shownSheet } from '../../../src/views/costing/sheet/shown-sheet.ts';
+import type { ShownSection } from '../../../src/views/costing/sheet/shown-sheet.ts';
 import { flake, type OpenQuote, openQuote } from '../../helpers/demo-quote.ts';
+import { type ShownSheet, shownSheet } from '../../helpers/shown-sheet.ts';
 import { unkept } from '../../helpers/unkept.ts';
 
 const floor: SheetPlace = { kind: 'floor' };
@@ -137,7 +138,14 @@ describe('the sheets of Costing after each of many edits', () => {
     },
     {
       what: 'a number over a cell’s formula',
-      edit: { kind: 'enterCell', sheet: system, table: 'tasks', row, column: 'elapsed', value: { instead: 3 } },
+      edit: {
+        kind: 'enterCell',
+        sheet: system,
+        table: 'tasks',
+        row: 'fill_cracks',
+        column: 'by_rate',
+        value: { instead: 3 },
+      },
     },
     { what: 'an entry that this formula reads', edit: enter('crack_length', 400) },
     {

@@ -1,18 +1,22 @@
 import type { PartEvaluator } from '../../../formula/evaluate-part.ts';
 import type { OptionResults } from '../../../quote/option-results.ts';
-import type { StoredTable, StoredValue } from '../../../quote/quote-document.ts';
+import type { SheetEntries } from '../../../quote/quote-document.ts';
+import type { ComposedSection } from '../../../template/composed-sheet.ts';
+import type { Layer } from '../../../template/sheet-schema.ts';
 import type { Measures } from '../../../units/measures.ts';
 import { serialDay } from '../../../units/serial-day.ts';
 import type { ProductNames, ShownField } from '../../parts/shown-field.ts';
 
-/** The sheet that is shown: what stands in it and what is entered. */
+/** The sheet that is shown: what is in it, what its cells read and what is entered. */
 export interface SheetInView {
+  readonly layer: Layer;
+  readonly title: string;
+  readonly sections: readonly ComposedSection[];
   readonly results: OptionResults;
   readonly evaluate: PartEvaluator;
   readonly products: ProductNames;
   readonly measures: Measures;
-  readonly lines: Readonly<Record<string, StoredValue>>;
-  readonly tables: Readonly<Record<string, StoredTable>>;
+  readonly entries: SheetEntries;
 }
 
 /** What stands in place of what a field shows otherwise. */

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { sharedStyles } from '../../parts/shared.styles.ts';
@@ -20,13 +20,17 @@ import type { ShownSection } from './shown-sheet.ts';
 export class SheetSection extends LitElement {
   static override styles = [sharedStyles, sheetSectionStyles];
 
-  @property({ attribute: false }) section: ShownSection | undefined;
+  /** Makes what is shown of it, asked for when it is drawn: out of view that is later. */
+  @property({ attribute: false }) made: (() => ShownSection) | undefined;
   /** Refusals by line name, or by `table.row.column`. */
   @property({ attribute: false }) refusals: ReadonlyMap<string, string> = new Map();
 
-  constructor() {
-    super();
-    new OutOfSight(this, '30rem');
+  private shown: ShownSection | undefined;
+  private readonly sight = new OutOfSight(this, '30rem');
+
+  protected override async scheduleUpdate(): Promise<void> {
+    await this.sight.turn();
+    super.scheduleUpdate();
   }
 
   /** Brings the section into view, with the focus at its heading. */
@@ -35,8 +39,15 @@ export class SheetSection extends LitElement {
     this.renderRoot.querySelector<HTMLElement>('#title')?.focus({ preventScroll: true });
   }
 
+  /** Nothing is drawn of a section of which nothing moved. */
+  protected override shouldUpdate(changed: PropertyValues<this>): boolean {
+    const before = this.shown;
+    this.shown = this.made?.();
+    return this.shown !== before || changed.has('refusals');
+  }
+
   override render(): TemplateResult | typeof nothing {
-    const { section } = this;
+    const section = this.shown;
     if (section === undefined) return nothing;
     return html`
       <h3 id="title" tabindex="-1">${section.title}</h3>

@@ -1,6 +1,12 @@
 import { KeptByCells } from '../../../quote/kept-by-cells.ts';
 import { evaluatorOf, type OptionResults, writtenLine } from '../../../quote/option-results.ts';
-import { entriesAt, layerOf, type QuoteDocument, type SheetPlace } from '../../../quote/quote-document.ts';
+import {
+  entriesAt,
+  layerOf,
+  nothingEntered,
+  type QuoteDocument,
+  type SheetPlace,
+} from '../../../quote/quote-document.ts';
 import { filledLine } from '../../../quote/said-texts.ts';
 import type { ComposedSection } from '../../../template/composed-sheet.ts';
 import type { ProductRow } from '../../../template/entries.ts';
@@ -10,12 +16,7 @@ import { type ProductNames, type ShownField, shownField } from '../../parts/show
 import { plainStandard, type SheetInView, type ShownInstead } from './sheet-in-view.ts';
 import { type ShownTable, shownTable } from './shown-table.ts';
 
-/** A sheet as a screen shows it. */
-export interface ShownSheet {
-  readonly title: string;
-  readonly sections: readonly ShownSection[];
-}
-
+/** A section of a sheet as a screen shows it. */
 export interface ShownSection {
   readonly id: string;
   readonly title: string;
@@ -40,32 +41,29 @@ const keptSections = new KeptByCells<ShownSection>();
 const keptLines = new KeptByCells<ShownField | undefined>();
 const keptNames = new KeptByCells<ProductNames>();
 
-/** The sheet at a place with the numbers of one option. */
-export function shownSheet({ quote, place, results, priceList, measures }: ShownFrom): ShownSheet {
+/** The sheet at a place with the numbers of one option; its sections are made when they are drawn. */
+export function sheetInView({ quote, place, results, priceList, measures }: ShownFrom): SheetInView {
   const layer = layerOf(place);
-  const found = results.stack.sheets.find((candidate) => candidate.layer === layer);
-  const entries = entriesAt(quote, place);
-  const { lines = {}, tables = {} } = entries ?? {};
+  const { title = '', sections = [] } = results.stack.sheets.find((sheet) => sheet.layer === layer) ?? {};
+  const entries = entriesAt(quote, place) ?? nothingEntered;
   const products = productNames(results, priceList, quote.products);
-  const sheet = { results, evaluate: evaluatorOf(results), products, measures, lines, tables };
-  const sections = (found?.sections ?? []).map((section) =>
-    keptSections.of(results, `${layer} ${section.id}`, [entries, products, measures], () =>
-      shownSection(section, sheet),
-    ),
-  );
-  return { title: found?.title ?? '', sections };
+  return { layer, title, sections, results, evaluate: evaluatorOf(results), products, measures, entries };
 }
 
-function shownSection({ id, title, note = '', ...holds }: ComposedSection, sheet: SheetInView): ShownSection {
-  const lines = holds.lines.flatMap(({ line }) => shownLine(line.name, sheet) ?? []);
-  const tables = holds.tables.flatMap(({ table }) => shownTable(table.name, sheet) ?? []);
-  const unchecked = lines.filter(isUnchecked).map(({ name }) => name);
-  return { id, title, note, lines, tables, unchecked };
+export function shownSection(section: ComposedSection, sheet: SheetInView): ShownSection {
+  const { layer, results, entries, products, measures } = sheet;
+  return keptSections.of(results, `${layer} ${section.id}`, [entries, products, measures], () => {
+    const { id, title, note = '' } = section;
+    const lines = section.lines.flatMap(({ line }) => shownLine(line.name, sheet) ?? []);
+    const tables = section.tables.flatMap(({ table }) => shownTable(table.name, sheet) ?? []);
+    const unchecked = lines.filter(isUnchecked).map(({ name }) => name);
+    return { id, title, note, lines, tables, unchecked };
+  });
 }
 
 function shownLine(name: string, sheet: SheetInView): ShownField | undefined {
-  const { results, products, measures, lines } = sheet;
-  return keptLines.of(results, name, [lines[name], products, measures], () => lineOf(name, sheet));
+  const { results, products, measures, entries } = sheet;
+  return keptLines.of(results, name, [entries.lines[name], products, measures], () => lineOf(name, sheet));
 }
 
 function lineOf(name: string, sheet: SheetInView): ShownField | undefined {
@@ -76,7 +74,7 @@ function lineOf(name: string, sheet: SheetInView): ShownField | undefined {
   const place = { kind: 'line', name } as const;
   // A text is told only while its condition holds: an unmet “Go” must not stand on the sheet.
   if (definition.kind === 'text' && tree !== undefined && evaluate(tree, place) !== true) return undefined;
-  const stored = sheet.lines[name];
+  const stored = sheet.entries.lines[name];
   const cell = results.option.plan.lines.get(name);
   const shown = shownField({
     definition,

@@ -43,8 +43,8 @@ const keptRows = new KeptByCells<ShownRow>();
 const keptFields = new KeptByCells<ShownField>();
 
 export function shownTable(name: string, sheet: SheetInView): ShownTable | undefined {
-  const { results, products, measures, tables } = sheet;
-  return keptTables.of(results, name, [tables[name], products, measures], () => {
+  const { results, products, measures, entries } = sheet;
+  return keptTables.of(results, name, [entries.tables[name], products, measures], () => {
     const table = results.stack.tables.get(name);
     if (table === undefined) return undefined;
     return {
@@ -59,12 +59,12 @@ export function shownTable(name: string, sheet: SheetInView): ShownTable | undef
 }
 
 function shownRows(table: CompiledTable, sheet: SheetInView): ShownRow[] {
-  const { results, products, measures, tables } = sheet;
+  const { results, products, measures, entries } = sheet;
   const { name } = table.definition;
   const columns = seenColumns(table);
   const ownOf = ownCells(table, sheet);
   return (results.option.rows.get(name) ?? []).map((row, at) =>
-    keptRows.of(results, `${name}.${row.id}`, [tables[name], products, measures], () => {
+    keptRows.of(results, `${name}.${row.id}`, [entries.tables[name], products, measures], () => {
       const inView = { row, at, own: ownOf(row.id) };
       return { id: row.id, label: row.label, fields: columns.map((column) => cellField(table, column, inView, sheet)) };
     }),
@@ -72,10 +72,10 @@ function shownRows(table: CompiledTable, sheet: SheetInView): ShownRow[] {
 }
 
 function cellField(table: CompiledTable, column: CompiledColumn, inView: RowInView, sheet: SheetInView): ShownField {
-  const { results, products, measures, tables } = sheet;
+  const { results, products, measures, entries } = sheet;
   const { row, own } = inView;
   const [tableName, columnName] = [table.definition.name, column.definition.name];
-  const stored = tables[tableName]?.cells?.[row.id]?.[columnName];
+  const stored = entries.tables[tableName]?.cells?.[row.id]?.[columnName];
   const ofRow = ownCell(own, column.definition);
   const from = [stored, ofRow, products, measures];
   return keptFields.of(results, `${tableName}.${row.id}.${columnName}`, from, () => {
@@ -133,9 +133,9 @@ function ownCell(own: RowFile, { kind, name }: ColumnFile): RowCell | undefined 
 }
 
 /** What each row of a table gives itself, by its id, under what is entered over it. */
-function ownCells({ definition, rows }: CompiledTable, { tables }: SheetInView): (row: string) => RowFile {
+function ownCells({ definition, rows }: CompiledTable, { entries }: SheetInView): (row: string) => RowFile {
   const standard = new Map(rows.map(({ id, cells }) => [id, cells]));
-  const added = tables[definition.name]?.added ?? {};
+  const added = entries.tables[definition.name]?.added ?? {};
   return (row) => {
     const cells = ownValue(added, row);
     return cells === undefined ? (standard.get(row) ?? {}) : { ...definition.newRow, ...cells };

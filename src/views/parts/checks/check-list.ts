@@ -80,9 +80,11 @@ export class CheckList extends LitElement {
   @property({ attribute: false }) checks: readonly ToldCheck[] = [];
   @property() option = '';
 
-  constructor() {
-    super();
-    new OutOfSight(this, '8rem');
+  private readonly sight = new OutOfSight(this, '8rem');
+
+  protected override async scheduleUpdate(): Promise<void> {
+    await this.sight.turn();
+    super.scheduleUpdate();
   }
 
   override render(): TemplateResult {

@@ -11,7 +11,7 @@ function section(unchecked: readonly string[]): ShownSection {
 }
 
 async function shown(unchecked: readonly string[]): Promise<SheetSection> {
-  return await fixture<SheetSection>(html`<sheet-section .section=${section(unchecked)}></sheet-section>`);
+  return await fixture<SheetSection>(html`<sheet-section .made=${() => section(unchecked)}></sheet-section>`);
 }
 
 describe('a section with lines that nobody has looked at', () => {

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import type { Edit } from '../../../../src/quote/edit.ts';
 import type { SheetPlace } from '../../../../src/quote/quote-document.ts';
 import { editOf } from '../../../../src/views/costing/costing-edits.ts';
-import { type ShownSheet, shownSheet } from '../../../../src/views/costing/sheet/shown-sheet.ts';
 import type { ShownTable } from '../../../../src/views/costing/sheet/shown-table.ts';
 import type { ShownField } from '../../../../src/views/parts/shown-field.ts';
 import { flake, type OpenQuote, openQuote } from '../../../helpers/demo-quote.ts';
+import { type ShownSheet, shownSheet } from '../../../helpers/shown-sheet.ts';
 
 const system: SheetPlace = { kind: 'option', option: flake };
 
