@@ -3,7 +3,7 @@ import type { OptionResults } from '../quote/option-results.ts';
 import { saidTexts, togetherByLabel } from '../quote/said-texts.ts';
 import { openChecks, type ToldCheck } from '../quote/told-checks.ts';
 import { writtenNotes } from '../quote/written-notes.ts';
-import { resultLines } from '../template/result-lines.ts';
+import { resultLines, resultsIn } from '../template/result-lines.ts';
 import { formatNumber, formatQuantity, unitSuffix } from '../units/format.ts';
 import type { Measures } from '../units/measures.ts';
 import { labelIn } from '../units/said-units.ts';
@@ -16,8 +16,8 @@ import { purchaseLines } from './purchases-output.ts';
 import { layTable, pageWidth, plain, wrap } from './text-layout.ts';
 
 const severities: readonly ToldCheck['severity'][] = ['stop', 'caution', 'note'];
-/** Result lines that the hours tell. */
-const ofHours: readonly string[] = ['person_hours', 'paid_hours', 'crew_days', 'visits'];
+/** The hours tell those of the crew’s time. */
+const ofHours: readonly string[] = resultsIn('crew time');
 
 /** What to buy, hours, money, what the customer is told, checks and price of each system, for a terminal. */
 export function tableOutput(systems: readonly PricedSystem[], measures: Measures = 'us'): string {

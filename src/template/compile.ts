@@ -13,7 +13,7 @@ import { tellFaultyNeeds } from './needs.ts';
 import { tellOperator } from './operators.ts';
 import { tellOutline } from './outline-columns.ts';
 import { productFieldsOf } from './product-fields.ts';
-import { missingResultLines } from './result-lines.ts';
+import { resultLineFaults } from './result-lines.ts';
 import { readSay } from './say.ts';
 import { type SheetFault, tellOnce } from './sheet-fault.ts';
 import { sheetLimits } from './sheet-limits.ts';
@@ -84,7 +84,7 @@ class StackCompiler {
     }
     for (const table of this.declared.tables.values()) tellOperator(table, this.names.scope, tellOnce(this.faults));
     const system = this.sheets.find((sheet) => sheet.layer === 'system');
-    if (system !== undefined) this.faults.push(...missingResultLines(system, this.declared));
+    if (system !== undefined) this.faults.push(...resultLineFaults(system, this.declared));
     for (const sheet of this.sheets) this.faults.push(...askFaults(sheet, this.declared));
     const lines = new Map(
       [...this.declared.lines.keys()].flatMap((name) => {

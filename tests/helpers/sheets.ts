@@ -6,7 +6,7 @@ import { composeSheet } from '../../src/template/compose.ts';
 import { noEntries, type ProductRow, type StackEntries } from '../../src/template/entries.ts';
 import { type OptionPlan, placeText, planOption } from '../../src/template/plan.ts';
 import { readSheet } from '../../src/template/read-sheet.ts';
-import { resultLines } from '../../src/template/result-lines.ts';
+import { resultLines, resultUnit } from '../../src/template/result-lines.ts';
 import type { Layer, SheetFile } from '../../src/template/sheet-schema.ts';
 
 // Small sheets as they stand in files. Every builder takes `more` for what the test is about.
@@ -117,7 +117,7 @@ export const floor = (lines: readonly Json[], tables: readonly Json[] = []) =>
 /** A system of these sections, with every result line 0. */
 export const system = (sections: readonly Json[], without: readonly string[] = []) => {
   const results = resultLines.filter((name) => !without.includes(name));
-  const lines = results.map((name) => formula(name, '$', '0', { result: true }));
+  const lines = results.map((name) => formula(name, resultUnit(name), '0', { result: true }));
   return sheet('system', 'rolled', [...sections, section('results', lines)]);
 };
 

@@ -137,6 +137,12 @@ describe('a system defines the result lines', () => {
     );
   });
 
+  it('each in its unit: paid hours in dollars are no hours', () => {
+    const named = JSON.stringify(system([]));
+    const dear: object = JSON.parse(named.replace(/("name":"paid_hours"[^}]*"unit":)"h"/, '$1"$$"'));
+    expect(laid([dear]).faults).toEqual(['system rolled: The result line “paid_hours” must be in h.']);
+  });
+
   it('and is told which are missing, with the nearest of its own', () => {
     const own = system([section('own', [formula('deposits', '$', '0')])], ['deposit', 'visits']);
     expect(laid([own]).faults).toEqual([

@@ -3,7 +3,7 @@ import { KeptByCells } from '../../quote/kept-by-cells.ts';
 import { cellOfLine, lineValue, type OptionResults } from '../../quote/option-results.ts';
 import { priceWalk } from '../../quote/price-walk.ts';
 import { saidTexts, togetherByLabel } from '../../quote/said-texts.ts';
-import type { ResultLine } from '../../template/result-lines.ts';
+import { type ResultLine, resultsIn } from '../../template/result-lines.ts';
 import type { SectionUse } from '../../template/sheet-schema.ts';
 import { formatQuantity, isMoney, isShare } from '../../units/format.ts';
 import type { Measures } from '../../units/measures.ts';
@@ -96,26 +96,9 @@ function customerGroups(options: readonly NamedResults[], measures: Measures): C
 }
 
 const owned: readonly { readonly title: string; readonly lines: readonly ResultLine[] }[] = [
-  {
-    title: 'Profit',
-    lines: ['gross_profit', 'gross_margin', 'contribution', 'contribution_per_crew_day', 'profit', 'net_margin'],
-  },
-  { title: 'Crew time', lines: ['visits', 'crew_days', 'paid_hours', 'person_hours'] },
-  {
-    title: 'Cost',
-    lines: [
-      'materials_cost',
-      'consumables_cost',
-      'labour_cost',
-      'equipment_cost',
-      'travel_cost',
-      'direct_cost',
-      'overhead_cost',
-      'contingency_cost',
-      'reserve_cost',
-      'full_cost',
-    ],
-  },
+  { title: 'Profit', lines: resultsIn('profit') },
+  { title: 'Crew time', lines: resultsIn('crew time').toReversed() },
+  { title: 'Cost', lines: resultsIn('job cost', 'overhead') },
 ];
 
 function ownerGroups(options: readonly NamedResults[], measures: Measures): CompareGroup[] {

@@ -17,7 +17,7 @@ import { areasTable, measuredFloor } from '../parts/plan/measured-floor.ts';
 import { SessionNews } from '../parts/session-news.ts';
 import { sharedStyles } from '../parts/shared.styles.ts';
 import type { SheetEvents } from '../parts/sheet-events.ts';
-import { type AskedWhy, askedAt, askedCell } from './explanation/asked-why.ts';
+import { type AskedWhy, askedAt, askedCell } from './explanation/why-view.ts';
 import '../parts/checks/check-list.ts';
 import { editOf, type SheetEventType, sheetEventTypes } from './costing-edits.ts';
 import { costingFaceStyles } from './costing-face.styles.ts';

@@ -5,7 +5,13 @@ import { failureText } from '../../../formula/failure-text.ts';
 import { neighboursOf } from '../../../formula/neighbours.ts';
 import { unitOf } from '../../../formula/value-type.ts';
 import { KeptByCells } from '../../../quote/kept-by-cells.ts';
-import { definitionAt, explainedPlan, type OptionResults } from '../../../quote/option-results.ts';
+import {
+  cellOfColumn,
+  cellOfLine,
+  definitionAt,
+  explainedPlan,
+  type OptionResults,
+} from '../../../quote/option-results.ts';
 import type { Measures } from '../../../units/measures.ts';
 import { labelIn } from '../../../units/said-units.ts';
 
@@ -89,4 +95,26 @@ function neighbour(results: OptionResults, cell: number, measures: Measures): Ne
     name: placeName(results, place, measures),
     value: valueText(results.read(cell), type, measures),
   };
+}
+
+/** A value that somebody asked why of. Its cell has another number once rows come, go or move; its place stays. */
+export interface AskedWhy {
+  readonly option: string;
+  readonly place: CellPlace;
+  /** The id of the row of a table's cell; empty for a line. */
+  readonly row: string;
+}
+
+export function askedAt(option: string, results: OptionResults, cell: number): AskedWhy | undefined {
+  const place = results.option.plan.cells[cell]?.place;
+  if (place === undefined) return undefined;
+  const row = place.kind === 'cell' ? results.option.rows.get(place.table)?.[place.row]?.id : '';
+  return row === undefined ? undefined : { option, place, row };
+}
+
+/** Where it stands now; undefined when it is gone with its row. */
+export function askedCell({ place, row }: AskedWhy, results: OptionResults): number | undefined {
+  if (place.kind === 'line') return cellOfLine(results, place.name);
+  const at = results.option.rows.get(place.table)?.findIndex(({ id }) => id === row) ?? -1;
+  return cellOfColumn(results, place.table, place.column, at);
 }

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { NarrowScreen } from '../../parts/narrow-screen.ts';
@@ -9,7 +9,6 @@ import './row-card.ts';
 import { RowCard } from './row-card.ts';
 import './sheet-grid.ts';
 import type { ShownTable } from '../sheet/shown-table.ts';
-import { gridOrCardsStyles } from './grid-or-cards.styles.ts';
 
 /**
  * A table of a sheet: rows of the trade in a grid, or each row a card on a phone.
@@ -18,7 +17,54 @@ import { gridOrCardsStyles } from './grid-or-cards.styles.ts';
  */
 @customElement('grid-or-cards')
 export class GridOrCards extends LitElement {
-  static override styles = [sharedStyles, gridOrCardsStyles];
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+        contain: layout style;
+        margin: 0.5rem 0 1rem;
+      }
+    
+      h4 {
+        margin: 0.75rem 0 0.25rem;
+        font-size: 1rem;
+        font-weight: 600;
+      }
+    
+      ul {
+        list-style: none;
+        margin: 0;
+        padding: 0;
+        border-top: 1px solid var(--rule);
+      }
+    
+      .error {
+        margin: 0.25rem 0;
+        color: var(--stop);
+        font-size: var(--small);
+      }
+    
+      .actions {
+        display: flex;
+        flex-wrap: wrap;
+        flex: none;
+        gap: 0.5rem;
+        padding: 0.25rem 0;
+      }
+    
+      .actions button {
+        min-height: 2.25rem;
+        font-size: var(--small);
+      }
+    
+      @media (pointer: coarse) {
+        .actions button {
+          min-height: 2.75rem;
+        }
+      }
+    `,
+  ];
 
   @property({ attribute: false }) table: ShownTable | undefined;
   /** Refusals by `table.row.column`, or by the table where it is of a whole row. */

@@ -2,7 +2,7 @@ import type { CellValue } from '../../../formula/cells.ts';
 import { unitOf } from '../../../formula/value-type.ts';
 import { KeptByCells } from '../../../quote/kept-by-cells.ts';
 import { cellOfLine, type OptionResults } from '../../../quote/option-results.ts';
-import type { ResultLine } from '../../../template/result-lines.ts';
+import { type ResultLine, resultsIn } from '../../../template/result-lines.ts';
 import { type FormatOptions, formatNumber, formatQuantity, isMoney, unitSuffix } from '../../../units/format.ts';
 import type { Measures } from '../../../units/measures.ts';
 import { lineLabel, saidAs } from '../../parts/line-words.ts';
@@ -37,22 +37,16 @@ export interface BoardValue {
   readonly delta: string;
 }
 
+/** What an owner reads first. */
+const foremost: readonly ResultLine[] = ['price', 'price_per_sqft'];
+
 /** Every result line, in the order an owner reads: price, profit, days, hours, costs. */
 const order: readonly { readonly title: string; readonly lines: readonly (ResultLine | 'work_days')[] }[] = [
-  { title: '', lines: ['price', 'price_per_sqft', 'list_price', 'tax', 'total', 'deposit'] },
-  {
-    title: 'Profit',
-    lines: ['gross_profit', 'gross_margin', 'contribution', 'contribution_per_crew_day', 'profit', 'net_margin'],
-  },
-  { title: 'Crew time', lines: ['work_days', 'visits', 'crew_days', 'paid_hours', 'person_hours'] },
-  {
-    title: 'Job cost',
-    lines: ['materials_cost', 'consumables_cost', 'labour_cost', 'equipment_cost', 'travel_cost', 'direct_cost'],
-  },
-  {
-    title: 'Cost with overhead',
-    lines: ['overhead_cost', 'contingency_cost', 'reserve_cost', 'full_cost', 'commission', 'fees'],
-  },
+  { title: '', lines: [...foremost, ...resultsIn('price').filter((line) => !foremost.includes(line))] },
+  { title: 'Profit', lines: resultsIn('profit') },
+  { title: 'Crew time', lines: ['work_days', ...resultsIn('crew time').toReversed()] },
+  { title: 'Job cost', lines: resultsIn('job cost') },
+  { title: 'Cost with overhead', lines: resultsIn('overhead', 'share of price') },
 ];
 
 const keptRows = new KeptByCells<BoardRow>();

@@ -2,8 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Edit } from '../../../../src/quote/edit.ts';
 import { newRowEdit } from '../../../../src/quote/new-row.ts';
 import { cellOfColumn, cellOfLine, type OptionResults } from '../../../../src/quote/option-results.ts';
-import { type AskedWhy, askedAt, askedCell } from '../../../../src/views/costing/explanation/asked-why.ts';
-import { whyView } from '../../../../src/views/costing/explanation/why-view.ts';
+import { type AskedWhy, askedAt, askedCell, whyView } from '../../../../src/views/costing/explanation/why-view.ts';
 import { flake, type OpenQuote, openQuote } from '../../../helpers/demo-quote.ts';
 
 function resultsOf({ session }: OpenQuote): OptionResults {
