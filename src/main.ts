@@ -22,6 +22,8 @@ const idle = new IdleWork();
 
 /** Puts the templates, the storage and the desk together and shows the app. */
 async function start(): Promise<void> {
+  // The first visit makes a quote: its systems come while the database is opened.
+  if (keptSetting('demo shown') === undefined) fetchSystems().catch(() => undefined);
   const shipped = shippedSheets();
   const opened = await openQuoteStore('spreadrate', shipped.under.raw);
   const kept = opened.kind === 'open' ? { store: opened.store } : { unkept: opened.reason };

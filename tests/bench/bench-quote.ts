@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { closureWorkbook } from '../../src/engine/closure-workbook.ts';
+import type { AuditAnswer } from '../../src/engine/audit-messages.ts';
+import { Auditor } from '../../src/engine/auditor.ts';
+import { QuoteAudit } from '../../src/engine/quote-audit.ts';
 import { QuoteWorkbooks } from '../../src/engine/quote-workbooks.ts';
 import { makeQuote } from '../../src/quote/new-quote.ts';
 import type { OptionResults } from '../../src/quote/option-results.ts';
@@ -10,7 +12,9 @@ import { QuoteSession } from '../../src/session/quote-session.ts';
 import type { ProductRow } from '../../src/template/entries.ts';
 import { repository } from '../helpers/repository-files.ts';
 import { shippedProducts, templatePaths } from '../helpers/shipped-templates.ts';
+import { Disagreement } from './agreement.ts';
 import type { HandSystem } from './hand-written-entries.ts';
+import { millisecondsOf } from './timing.ts';
 
 /** The systems of a benched quote; the hand-written quote knows these two. */
 export type BenchSystem = keyof typeof handSystems;
@@ -28,6 +32,8 @@ export interface BenchQuote {
   /** Formulas of all options together. */
   readonly formulas: number;
   results(option: BenchOption): OptionResults;
+  /** Has the auditor compare every cell, as when the page rests; the milliseconds it took. Throws where a cell differs. */
+  audit(): number;
 }
 
 export interface BenchOption {
@@ -53,10 +59,46 @@ export async function openBenchQuote(systems: readonly BenchSystem[]): Promise<B
   );
   if (made.kind === 'refused') throw new Error(JSON.stringify(made.faults));
   const stacks = new QuoteStacks(store);
-  const workbooks = new QuoteWorkbooks((quote, option) => stacks.of(quote, option).stack, closureWorkbook);
+  const { openWorkbook, audit } = auditOfBench();
+  const workbooks = new QuoteWorkbooks((quote, option) => stacks.of(quote, option).stack, openWorkbook);
   const loaded = workbooks.load(made.quote);
   if (loaded.kind === 'refused') throw new Error(JSON.stringify(loaded.faults));
-  return opened(made.quote, new QuoteSession(made.quote, workbooks), products, systems);
+  return { ...opened(made.quote, new QuoteSession(made.quote, workbooks), products, systems), audit };
+}
+
+/** The page's workbooks, with the auditor in this thread instead of a worker. */
+function auditOfBench(): { readonly openWorkbook: QuoteAudit['openWorkbook']; readonly audit: () => number } {
+  const auditor = new Auditor();
+  let resting: (() => void) | undefined;
+  let took = 0;
+  const audit = new QuoteAudit({
+    call: ({ answered }) => ({
+      ask: (request) => {
+        const answers: AuditAnswer[] = [];
+        took = millisecondsOf(() => {
+          answers.push(auditor.audit(request));
+        });
+        for (const answer of answers) answered(answer);
+      },
+      close: () => undefined,
+    }),
+    rest: (work) => {
+      resting = work;
+    },
+  });
+  let finding = 'none';
+  audit.start(({ kind }) => {
+    finding = kind;
+  });
+  return {
+    openWorkbook: audit.openWorkbook,
+    audit: () => {
+      finding = 'none';
+      resting?.();
+      if (finding !== 'same') throw new Disagreement(`The auditor does not agree with the closures: ${finding}`);
+      return took;
+    },
+  };
 }
 
 function opened(
@@ -64,7 +106,7 @@ function opened(
   session: QuoteSession,
   products: ReadonlyMap<string, ProductRow>,
   systems: readonly BenchSystem[],
-): BenchQuote {
+): Omit<BenchQuote, 'audit'> {
   const options = systems.map((system, at) => ({ id: quote.options[at]?.id ?? '', system: handSystems[system] }));
   const results = ({ id }: BenchOption): OptionResults => {
     const found = session.results(id);

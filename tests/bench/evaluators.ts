@@ -29,8 +29,8 @@ export interface MeasuredEvaluators {
 }
 
 const repricings = 1000;
-const rounds = 12;
-const warmUp = 2;
+const rounds = 5;
+const warmUp = 1;
 
 /** Reprices the first option with random entries by both evaluators and by hand; then again, comparing every cell. */
 export function measureEvaluators(bench: BenchQuote, { lines }: RepricedEntry, seed: number): MeasuredEvaluators {

@@ -12,14 +12,27 @@ export interface ScriptSizes {
 
 /** How much JavaScript a built app has. */
 export async function scriptSizes(folder: string): Promise<ScriptSizes> {
+  const scripts = await scriptsIn(folder);
+  return { first: await firstScriptSize(folder, scripts), all: sizeOf(scripts.keys(), scripts) };
+}
+
+/** How much of it the page loads by itself. */
+export async function firstScriptSize(folder: string, scripts?: ReadonlyMap<string, Buffer>): Promise<number> {
+  const known = scripts ?? (await scriptsIn(folder));
+  const first = firstScripts(await readFile(join(folder, 'index.html'), 'utf8'), known);
+  if (first.size === 0) throw new Error(`The page of ${folder} names no JavaScript`);
+  return sizeOf(first, known);
+}
+
+async function scriptsIn(folder: string): Promise<ReadonlyMap<string, Buffer>> {
   const names = await readdir(folder, { recursive: true });
   const scripts = new Map<string, Buffer>();
   for (const name of names) if (name.endsWith('.js')) scripts.set(basename(name), await readFile(join(folder, name)));
-  const first = firstScripts(await readFile(join(folder, 'index.html'), 'utf8'), scripts);
-  if (first.size === 0) throw new Error(`The page of ${folder} names no JavaScript`);
-  const sizeOf = (wanted: Iterable<string>): number =>
-    [...wanted].reduce((sum, name) => sum + brotliCompressSync(scripts.get(name) ?? Buffer.alloc(0)).length, 0);
-  return { first: sizeOf(first), all: sizeOf(scripts.keys()) };
+  return scripts;
+}
+
+function sizeOf(names: Iterable<string>, scripts: ReadonlyMap<string, Buffer>): number {
+  return [...names].reduce((sum, name) => sum + brotliCompressSync(scripts.get(name) ?? Buffer.alloc(0)).length, 0);
 }
 
 function firstScripts(page: string, scripts: ReadonlyMap<string, Buffer>): Set<string> {

@@ -72,11 +72,14 @@ export const structuralEdits: readonly StructuralEdit[] = [
 export interface MeasuredStructure {
   /** Until all numbers stand. */
   readonly numbers: Timing;
+  /** The auditor's look at it: what was laid out anew is opened anew. */
+  readonly auditor: Timing;
   readonly hand: Timing;
 }
 
-const rounds = 100;
-const warmUp = 10;
+const rounds = 40;
+const warmUp = 5;
+const audits = 3;
 
 /** Dispatches an edit and takes it back, over and over; only the edit is timed. */
 export function measureStructure(bench: BenchQuote, { what, scope, edit }: StructuralEdit): MeasuredStructure {
@@ -87,6 +90,7 @@ export function measureStructure(bench: BenchQuote, { what, scope, edit }: Struc
   const before = price();
   const made = edit(bench, option);
   const times: number[] = [];
+  const looks: number[] = [];
   let rebuilt: readonly OptionChange[] = [];
   const stop = bench.session.subscribe((changes) => {
     rebuilt = changes;
@@ -94,6 +98,7 @@ export function measureStructure(bench: BenchQuote, { what, scope, edit }: Struc
   for (let round = -warmUp; round < rounds; round += 1) {
     const took = millisecondsOf(() => dispatched(bench, made));
     if (round >= 0) times.push(took);
+    if (round >= rounds - audits) looks.push(bench.audit());
     const all = rebuilt.length === reached.length && rebuilt.every(({ changed }) => changed === 'all');
     if (!all) throw new Error(`${what} did not lay out ${scope} anew`);
     const after = price();
@@ -104,7 +109,7 @@ export function measureStructure(bench: BenchQuote, { what, scope, edit }: Struc
   }
   stop();
   mustAgree(bench, `after undoing: ${what}`);
-  return { numbers: timingOf(times), hand: repricedByHand(bench, reached) };
+  return { numbers: timingOf(times), auditor: timingOf(looks), hand: repricedByHand(bench, reached) };
 }
 
 /** By hand there is nothing to lay out: the floor is pricing the same options once. */

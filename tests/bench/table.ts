@@ -19,8 +19,23 @@ export type Budget =
 
 const heads = ['what', 'median', 'p99', 'budget', 'over hand-written', 'workbook / closures', 'verdict'];
 
-export function tableOf(rows: readonly ReportRow[]): string {
-  return alignedTable([heads, ...rows.map(cellsOf)]);
+/** As wide as the longest of the report, so that each row can be printed as soon as it is measured. */
+const widths = [66, 10, 10, 14, 17, 19, 7];
+
+/** The heads of the report and a rule below them. */
+export function headLines(): string {
+  return `${inColumns(heads)}\n${widths.map((width) => '-'.repeat(width)).join('  ')}`;
+}
+
+export function rowLine(row: ReportRow): string {
+  return inColumns(cellsOf(row));
+}
+
+function inColumns(cells: readonly string[]): string {
+  const padded = cells.map((cell, column) =>
+    column === 0 ? cell.padEnd(widths[column] ?? 0) : cell.padStart(widths[column] ?? 0),
+  );
+  return padded.join('  ').trimEnd();
 }
 
 /** Lines of cells, the first being heads, as text in columns. */

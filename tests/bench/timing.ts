@@ -25,7 +25,7 @@ export function millisecondsOf(run: () => void): number {
 }
 
 /** Times what is too short for the clock: each time is the mean of a block of runs. `run` is told its number. */
-export function timingOfBlocks(run: (at: number) => void, blocks = 200, runsInBlock = 50, warmUp = 20): Timing {
+export function timingOfBlocks(run: (at: number) => void, blocks = 60, runsInBlock = 20, warmUp = 10): Timing {
   const times: number[] = [];
   for (let block = -warmUp; block < blocks; block += 1) {
     const took = millisecondsOf(() => {

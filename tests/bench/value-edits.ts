@@ -58,6 +58,8 @@ export const movedEntries: readonly MovedEntry[] = [
 
 export interface MeasuredEdit {
   readonly numbers: Timing;
+  /** The auditor's look at it, every cell of every option. */
+  readonly auditor: Timing;
   /** The hand-written quote of the same edit. */
   readonly hand: Timing;
   /** The closures of the same edit, every formula again. */
@@ -67,8 +69,10 @@ export interface MeasuredEdit {
 }
 
 const steps = 37;
-const edits = 600;
-const warmUp = 100;
+const edits = 400;
+const warmUp = 60;
+/** Each takes the auditor as long as many edits. */
+const audits = 12;
 
 /** Dispatches one entry's edits through the session and reads every result line of every option after each. */
 export function measureEdits(bench: BenchQuote, moved: MovedEntry): MeasuredEdit {
@@ -94,8 +98,13 @@ export function measureEdits(bench: BenchQuote, moved: MovedEntry): MeasuredEdit
     dispatched(bench, editOf(bench, moved, valueAt(at)));
     mustAgree(bench, `${moved.what} ${valueAt(at)}`);
   }
+  const looks = Array.from({ length: audits }, (_, at) => {
+    dispatched(bench, editOf(bench, moved, valueAt(at)));
+    return bench.audit();
+  });
   return {
     numbers: timingOf(times),
+    auditor: timingOf(looks),
     ...otherWays(bench, moved, valueAt),
     changed: changed / edits,
   };
