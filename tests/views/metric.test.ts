@@ -242,7 +242,7 @@ describe('Price in metric', () => {
   it('shows sizes worked out from their rows: 20 × 20 ft is 6.1 × 6.1 m', async () => {
     const opened = await openQuote();
     const view = priceView(opened.session.quote, optionsOf(opened), 'metric');
-    const sizes = view.questions.find(({ ask }) => ask.kind === 'sizes')?.answers ?? [];
+    const sizes = view.sizes.find(({ ask }) => ask.kind === 'sizes')?.answers ?? [];
     expect(sizes).toContainEqual({ words: 'Two-car 6.1 × 6.1', unit: 'm' });
     expect(sizes.filter(({ unit }) => unit !== 'm')).toEqual([]);
   });

@@ -75,6 +75,10 @@ export class CostingFace extends LitElement {
     this.boardBefore = undefined;
   }
 
+  protected override willUpdate(): void {
+    this.board = this.session && boardView(namedResults(this.session), this.boardBefore, this.measures);
+  }
+
   override render(): TemplateResult | typeof nothing {
     const { session } = this;
     const results = session?.results(this.optionInView(session));
@@ -82,7 +86,6 @@ export class CostingFace extends LitElement {
     const options = namedResults(session);
     const { place, priceList, measures } = this;
     const sheet = sheetInView({ quote: session.quote, place, results, priceList, measures });
-    this.board = boardView(options, this.boardBefore, measures);
     return html`
       <main class="body">
         ${this.outline(session, sheet)}
