@@ -1,8 +1,9 @@
+import { type NamedCell, parseCellName, printCellName } from '../formula/cell-name.ts';
 import type { CellContent } from '../formula/cells.ts';
 import { explainFormula, valueText } from '../formula/explain.ts';
 import { neighboursOf } from '../formula/neighbours.ts';
 import { unitOf } from '../formula/value-type.ts';
-import { cellName, cellNamed, rowPlace } from '../quote/cell-name.ts';
+import { cellNamed, nameOfCell, rowPlace } from '../quote/named-cell.ts';
 import { definitionAt, explainedPlan, type OptionResults } from '../quote/option-results.ts';
 import { isConstant } from '../template/constant.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
@@ -51,7 +52,7 @@ function cellLines(results: OptionResults, cell: number, measures: Measures): st
   const formula = content.kind === 'formula' ? explainFormula(content.tree, place, over) : undefined;
   const { from, into } = neighboursOf(cell, plan, graph);
   return [
-    ...headed(cellName(results.option, place), labelIn(definition?.label ?? '', unitOf(type), measures)),
+    ...headed(nameOfCell(results.option, place), labelIn(definition?.label ?? '', unitOf(type), measures)),
     ...headed('value', valueText(value, type, measures)),
     ...(typeof value === 'object' ? headed('', failureWords(results, value)) : []),
     ...headed('formula', formula?.names ?? howGiven(content, definition)),
@@ -78,7 +79,7 @@ function cellsHeaded(
   const named = cells.slice(0, mostListed).flatMap((cell) => {
     const one = planned[cell];
     if (one === undefined) return [];
-    const name = cellName(results.option, one.place);
+    const name = nameOfCell(results.option, one.place);
     return [measures === undefined ? name : `${name} = ${valueText(results.read(cell), one.type, measures)}`];
   });
   const rest = cells.length - named.length;
@@ -90,21 +91,27 @@ function headed(head: string, text: string): string[] {
   return wrap(text, head.length < headWidth ? `  ${head.padEnd(headWidth)}` : `  ${head}  `);
 }
 
-function whyMissing({ option, stack }: OptionResults, name: string): string {
-  const [first = '', row, column, ...more] = name.split('.');
-  const table = option.plan.tables.get(first);
-  if (row === undefined) {
-    if (table !== undefined) return messages.isTable(name);
+function whyMissing(results: OptionResults, name: string): string {
+  const { option, stack } = results;
+  const named = parseCellName(name);
+  if (named?.kind === 'line') {
+    if (option.plan.tables.has(name)) return messages.isTable(name);
     const kind = stack.lines.get(name)?.definition.kind;
     if (kind === 'text') return messages.isText(name);
     if (kind === 'words') return messages.isWords(name);
     return messages.noLine(name, nearestWord(name, option.plan.lines.keys()));
   }
-  if (column === undefined || more.length > 0) return messages.cellForm(name);
+  return named?.kind === 'cell' ? whyNoCell(results, named) : messages.cellForm(name);
+}
+
+function whyNoCell({ option, stack }: OptionResults, named: NamedCell): string {
+  const { table: first, row, column } = named;
+  const table = option.plan.tables.get(first);
   if (table === undefined) return messages.noTable(first, nearestWord(first, option.plan.tables.keys()));
-  if (stack.tables.get(first)?.columns.get(column)?.definition.kind === 'words') return messages.isWords(name);
+  if (stack.tables.get(first)?.columns.get(column)?.definition.kind === 'words')
+    return messages.isWords(printCellName(named));
   if (!table.columns.has(column)) return messages.noColumn(first, column, nearestWord(column, table.columns.keys()));
   const ids = (option.rows.get(first) ?? []).map(({ id }) => id);
   if (rowPlace(ids, row) === undefined) return messages.noRow(first, row, ids, nearestWord(row, ids));
-  return messages.cellForm(name);
+  return messages.cellForm(printCellName(named));
 }

@@ -1,6 +1,7 @@
+import { type NamedCell, parseCellName } from '../formula/cell-name.ts';
 import { productTable } from '../formula/cells.ts';
-import { rowPlace } from '../quote/cell-name.ts';
 import { whyNotEntered } from '../quote/entry-text.ts';
+import { rowPlace } from '../quote/named-cell.ts';
 import type { CompiledColumn, CompiledStack, CompiledTable } from '../template/compiled-stack.ts';
 import type { GivenValue, ProductRow, StackEntries } from '../template/entries.ts';
 import type { RowFile } from '../template/line-schema.ts';
@@ -151,10 +152,9 @@ class EntryGiver {
   }
 
   set(name: string, text: string): Answer {
-    const [first = '', row, column, ...more] = name.split('.');
-    if (row === undefined) return this.setLine(name, text);
-    if (column === undefined || more.length > 0) return refused(messages.cellForm(name));
-    return this.setCell(first, row, column, text);
+    const named = parseCellName(name);
+    if (named?.kind === 'line') return this.setLine(named.line, text);
+    return named?.kind === 'cell' ? this.setCell(named, text) : refused(messages.cellForm(name));
   }
 
   private setLine(name: string, text: string): Answer {
@@ -169,7 +169,7 @@ class EntryGiver {
     return taken;
   }
 
-  private setCell(name: string, row: string, columnName: string, text: string): Answer {
+  private setCell({ table: name, row, column: columnName }: NamedCell, text: string): Answer {
     if (name === productTable) return refused(messages.ofPriceList);
     const table = this.stack.tables.get(name);
     if (table === undefined) return absentWord(name, this.stack.tables.keys(), (near) => messages.noTable(name, near));

@@ -1,3 +1,4 @@
+import { rowName } from '../formula/cell-name.ts';
 import type { ValueType } from '../formula/checked-tree.ts';
 import {
   type EntryContext,
@@ -55,7 +56,7 @@ export function readGivenRows(table: CompiledTable, value: unknown, context: Cli
 function identified(rows: readonly PlacedRow[], key: string, table: string): PlacedRow[] {
   return withRowCodes(rows, key).map(({ cells, ...row }) => {
     const code = ownValue(cells, key);
-    return typeof code === 'string' ? { id: code, cells, path: `${table}.${code}` } : { ...row, cells };
+    return typeof code === 'string' ? { id: code, cells, path: rowName(table, code) } : { ...row, cells };
   });
 }
 
@@ -89,7 +90,7 @@ class RowReader {
   row(value: unknown, number: number): PlacedRow {
     const { key, definition } = this.table;
     const cells: Record<string, RowCell> = { ...definition.newRow };
-    const missing = { id: `row_${number}`, cells, path: `${definition.name}.row_${number}` };
+    const missing = { id: `row_${number}`, cells, path: rowName(definition.name, `row_${number}`) };
     if (!isObject(value)) {
       this.reasons.push(messages.rowNoObject(number));
       return missing;

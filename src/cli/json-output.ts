@@ -1,6 +1,7 @@
+import { columnName } from '../formula/cell-name.ts';
 import type { CellValue, Failure } from '../formula/cells.ts';
 import type { ValueType } from '../formula/checked-tree.ts';
-import { cellName } from '../quote/cell-name.ts';
+import { nameOfCell } from '../quote/named-cell.ts';
 import { cellOfColumn, cellOfLine, writtenLine } from '../quote/option-results.ts';
 import { toldText } from '../quote/said-texts.ts';
 import { toldChecks } from '../quote/told-checks.ts';
@@ -100,11 +101,12 @@ function jsonRows(
       if (definition.kind === 'words') return [column, writtenIn(results.option.written, name, column, row) ?? ''];
       const cell = cellOfColumn(results, name, column, row);
       const type = caseOf(compiled, unitCase)?.type;
-      if (cell === undefined || type === undefined) throw new Error(`The option has no column ${name}.${column}`);
+      if (cell === undefined || type === undefined)
+        throw new Error(`The option has no column ${columnName(name, column)}`);
       const value = results.read(cell);
       const failure = failureIn(value, type, (failed) => failureWords(results, failed));
       if (failure !== undefined)
-        failures[cellName(results.option, { kind: 'cell', table: name, column, row })] = failure;
+        failures[nameOfCell(results.option, { kind: 'cell', table: name, column, row })] = failure;
       return [column, jsonValue(value, type)];
     });
     return Object.fromEntries(cells);

@@ -1,3 +1,4 @@
+import { columnName } from '../formula/cell-name.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
 import type { SheetFile, TableFile } from '../template/sheet-schema.ts';
 import type { TemplateLibrary } from '../template/template-library.ts';
@@ -54,7 +55,7 @@ export function declaredIn(sheet: SheetFile): Declared[] {
     if (section.kind !== 'own') return [];
     const lines = section.lines.map(({ line }) => ({ name: line.name, definition: line }));
     const columns = section.tables.flatMap((table) =>
-      table.columns.map((column) => ({ name: `${table.name}.${column.name}`, definition: column })),
+      table.columns.map((column) => ({ name: columnName(table.name, column.name), definition: column })),
     );
     return [...lines, ...columns].map((each) => ({ ...each, where: place + each.name }));
   });

@@ -1,3 +1,4 @@
+import { columnName, parseCellName, printCellName } from '../formula/cell-name.ts';
 import type { SetValue, SheetFile, TableFile } from '../template/sheet-schema.ts';
 import { code, markdownTable, words } from './markdown.ts';
 import { definitionHeadings, definitionRow, unitWords, valueText } from './method-lines.ts';
@@ -74,9 +75,11 @@ function useLines(sheet: SheetFile, names: DeclaredNames): string[] {
 
 /** What is set, its value and its unit. A cell is named `table.key.column`. */
 function setCells(name: string, value: SetValue, { definitions, tables }: DeclaredNames): string[] {
-  const [first = '', row, column] = name.split('.');
-  const definition = definitions.get(column === undefined ? name : `${first}.${column}`)?.definition;
-  const where = column === undefined ? '' : ` of ${code(row ?? '')} in ${words(tables.get(first)?.title ?? first)}`;
+  const named = parseCellName(name);
+  const cell = named?.kind === 'cell' ? named : undefined;
+  const definition = definitions.get(cell === undefined ? name : columnName(cell.table, cell.column))?.definition;
+  const where =
+    cell === undefined ? '' : ` of ${code(cell.row)} in ${words(tables.get(cell.table)?.title ?? cell.table)}`;
   const what = words(definition?.label ?? name) + where;
   if (definition?.kind === 'text' || definition?.kind === 'words') return [what, words(String(value)), ''];
   if (definition?.kind !== 'entry') return [what, valueText(value, undefined), ''];
@@ -118,7 +121,7 @@ function rowsWords(table: TableFile): string {
     case 'fixed':
       return `The rows are fixed.${fresh}`;
     case 'gathered':
-      return `One row for each product in ${table.gather.map(code).join(', ')}.`;
+      return `One row for each product in ${table.gather.map((column) => code(printCellName(column))).join(', ')}.`;
     default:
       return table.rows satisfies never;
   }

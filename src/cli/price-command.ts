@@ -1,3 +1,4 @@
+import { lineOrTableOf } from '../formula/cell-name.ts';
 import type { Measures } from '../units/measures.ts';
 import { type Arguments, readArguments } from './arguments.ts';
 import { datedEntries } from './dated-entries.ts';
@@ -67,7 +68,7 @@ function priceWanted(
 
 /** Whether a name cannot be judged: no system is worked out, or the rows that may hold it are refused. */
 function isDoubtful(name: string, { given }: Arguments, priced: PriceOutcome): boolean {
-  return priced.systems.length === 0 || (priced.kind === 'faults' && given.rows.has(name.split('.')[0] ?? ''));
+  return priced.systems.length === 0 || (priced.kind === 'faults' && given.rows.has(lineOrTableOf(name)));
 }
 
 function shown(kind: 'tables' | 'json' | 'list', priced: PriceOutcome, measures: Measures): CommandResult {

@@ -1,3 +1,4 @@
+import { columnName } from '../formula/cell-name.ts';
 import type { PlainPlan } from '../formula/cells.ts';
 
 /** Names begin with a letter, so no table can have this one. */
@@ -51,7 +52,7 @@ export function addressCells(plan: PlainPlan): CellAddresses {
   for (const [i, [table, { columns }]] of [...plan.tables].entries()) {
     // The lines' sheet comes before the tables'.
     for (const [col, column] of [...columns.keys()].entries()) {
-      columnStarts.set(columnKey(table, column), { sheet: i + 1, col });
+      columnStarts.set(columnName(table, column), { sheet: i + 1, col });
     }
   }
   const sheetText = (sheet: number) => `'${sheets[sheet]?.name ?? fail(`no sheet ${sheet}`)}'!`;
@@ -71,7 +72,7 @@ export function addressCells(plan: PlainPlan): CellAddresses {
       return addressText({ sheet: start.sheet, col: start.col + column, row: start.row + row });
     },
     columnText(table, column, rows) {
-      const start = columnStarts.get(columnKey(table, column)) ?? fail(`no column ${table}.${column}`);
+      const start = columnStarts.get(columnName(table, column)) ?? fail(`no column ${columnName(table, column)}`);
       const letters = columnLetters(start.col);
       return `${sheetText(start.sheet)}$${letters}$1:$${letters}$${Math.max(rows, 1)}`;
     },
@@ -89,10 +90,6 @@ function sheetsOf(plan: PlainPlan): readonly SheetPlan[] {
   const tables = [...plan.tables].map(([name, table]) => ({ name, columns: [...table.columns.values()] }));
   const operators = [...plan.operators].map(([table, { cell }]) => ({ name: `_${table}`, columns: [[cell]] }));
   return [lines, ...tables, ...operators];
-}
-
-function columnKey(table: string, column: string): string {
-  return `${table}.${column}`;
 }
 
 function fail(reason: string): never {

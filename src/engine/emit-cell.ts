@@ -1,3 +1,4 @@
+import { columnName, placeText } from '../formula/cell-name.ts';
 import type { CellPlace, PlainPlan } from '../formula/cells.ts';
 import { productKey, productTable } from '../formula/cells.ts';
 import type { Checked } from '../formula/checked-tree.ts';
@@ -124,7 +125,7 @@ function cellOf(node: Node<'line' | 'cell'>, { plan, place }: Context): number {
         ];
   if (cell === undefined) {
     throw new Error(
-      `${placeText(place)} reads ${node.kind === 'line' ? node.name : `${node.table}.${node.column}`}, which is not in the plan`,
+      `${placeText(place)} reads ${node.kind === 'line' ? node.name : columnName(node.table, node.column)}, which is not in the plan`,
     );
   }
   return cell;
@@ -140,11 +141,6 @@ function rowsOf(node: Node<'range'>, { plan, place }: Context): number {
 function rowOf(table: string, place: CellPlace): number {
   if (place.kind === 'cell' && place.table === table) return place.row;
   throw new Error(`${placeText(place)} reads a row of ${table}, in which it does not stand`);
-}
-
-/** Example: `coats.gallons, row 2`. */
-export function placeText(place: CellPlace): string {
-  return place.kind === 'line' ? place.name : `${place.table}.${place.column}, row ${place.row + 1}`;
 }
 
 function never(node: never): never {

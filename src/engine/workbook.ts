@@ -7,11 +7,12 @@ import {
   HyperFormula,
   type RawCellContent,
 } from 'hyperformula';
+import { placeText } from '../formula/cell-name.ts';
 import { type CellValue, type PlainPlan, type PlannedCell, sameValue } from '../formula/cells.ts';
 import type { FailureKind } from '../formula/failure-kind.ts';
 import { addressCells, type CellAddresses } from './cell-addresses.ts';
 import { ColumnFunctions } from './column-functions.ts';
-import { codeContent, formulaText, operatorText, placeText, resultText } from './emit-cell.ts';
+import { codeContent, formulaText, operatorText, resultText } from './emit-cell.ts';
 import { OperatorFunctions } from './operator-functions.ts';
 import { unknownCell, type Workbook } from './option-workbook.ts';
 import { RoundingFunctions } from './rounding-functions.ts';

@@ -8,6 +8,7 @@ import {
   sameUnit,
   type Unit,
 } from '../units/unit.ts';
+import { columnName } from './cell-name.ts';
 import { type Checked, type FunctionName, functionNames, type ValueType } from './checked-tree.ts';
 import { isCode } from './code-text.ts';
 import { type FormulaFault, inTellingOrder } from './fault.ts';
@@ -52,7 +53,7 @@ class Checker {
     const tree = this.any(expression);
     if (tree.kind !== 'range') return tree;
     if (tree.type.kind === 'faulty') return faultyNode(expression.span);
-    const written = tree.rows === 'above' ? `above(${tree.column})` : `${tree.table}.${tree.column}`;
+    const written = tree.rows === 'above' ? `above(${tree.column})` : columnName(tree.table, tree.column);
     const hint =
       tree.type.kind === 'number' ? `Did you mean SUM(${written})?` : `Look one up with INDEX(${written}, …).`;
     return this.refuse('column', expression.span, `“${written}” is a whole column, not one value. ${hint}`);

@@ -1,4 +1,5 @@
 import { add, compareNumbers, subtract } from '../units/cell-arithmetic.ts';
+import { columnName } from './cell-name.ts';
 import { productKey, productTable } from './cells.ts';
 import type { Checked } from './checked-tree.ts';
 import type { Bench } from './closure-bench.ts';
@@ -24,7 +25,7 @@ function build(tree: Checked, bench: Bench): Work {
     case 'cell':
       return reading(state, cellIn(tree, bench.place, plan));
     case 'range':
-      throw new Error(`${tree.table}.${tree.column} stands where one value is wanted`);
+      throw new Error(`${columnName(tree.table, tree.column)} stands where one value is wanted`);
     case 'productField':
       return fieldWork(tree, bench);
     case 'unary': {

@@ -1,3 +1,4 @@
+import { columnName } from './cell-name.ts';
 import { type CellPlace, type CellPlan, type PlannedCell, productKey, productTable } from './cells.ts';
 import type { Checked } from './checked-tree.ts';
 
@@ -137,7 +138,7 @@ export function cellsInRange(
 
 export function columnCells(table: string, column: string, plan: CellPlan): readonly number[] {
   const cells = plan.tables.get(table)?.columns.get(column);
-  if (cells === undefined) throw new Error(`The plan has no column ${table}.${column}`);
+  if (cells === undefined) throw new Error(`The plan has no column ${columnName(table, column)}`);
   return cells;
 }
 

@@ -1,4 +1,5 @@
 import { didYouMean } from '../units/nearest-word.ts';
+import { columnName } from './cell-name.ts';
 import type { Checked, ValueType } from './checked-tree.ts';
 import type { FormulaFault } from './fault.ts';
 import { nearestName } from './nearest-name.ts';
@@ -77,9 +78,9 @@ class ScopeNames implements NameResolver {
   }
 
   private range(table: string, name: string, rows: 'all' | 'above', column: ScopeColumn, span: Span): Checked {
-    if (column.kind === 'unreadable') return this.refuse(span, cannotRead(`${table}.${name}`, column.what));
+    if (column.kind === 'unreadable') return this.refuse(span, cannotRead(columnName(table, name), column.what));
     if (column.kind === 'mixedUnits') {
-      const reason = `The rows of ${table}.${name} have different units, so the column cannot be read as a whole.`;
+      const reason = `The rows of ${columnName(table, name)} have different units, so the column cannot be read as a whole.`;
       return this.refuse(span, reason, 'type');
     }
     return { kind: 'range', table, column: name, rows, type: column.type, span };
@@ -111,7 +112,7 @@ class ScopeNames implements NameResolver {
     const table = this.scope.table(name);
     if (table === undefined) return `There is nothing called “${name}”.${this.meant(name, this.scope.names())}`;
     const [column = 'column'] = table.columnNames;
-    return `“${name}” is a table. Name one of its columns, as in SUM(${name}.${column}).`;
+    return `“${name}” is a table. Name one of its columns, as in SUM(${columnName(name, column)}).`;
   }
 
   private unknownColumn(column: string, table: string): string {

@@ -1,3 +1,4 @@
+import { columnName } from './cell-name.ts';
 import type { Checked } from './checked-tree.ts';
 import { precedence, unaryPrecedence } from './tree.ts';
 
@@ -18,7 +19,7 @@ export function writeChecked(tree: Checked, write: WriteNode): string {
     case 'cell':
       return tree.row === 'above' ? `above.${tree.column}` : tree.column;
     case 'range':
-      return tree.rows === 'above' ? `above(${tree.column})` : `${tree.table}.${tree.column}`;
+      return tree.rows === 'above' ? `above(${tree.column})` : columnName(tree.table, tree.column);
     case 'productField':
       return `${writeChecked(tree.product, write)}.${tree.field}`;
     case 'unary':

@@ -1,10 +1,12 @@
+import { parseCellName } from '../formula/cell-name.ts';
 import type { CellValue } from '../formula/cells.ts';
 import { answerSets } from '../template/answer-sets.ts';
 import type { Ask, Layer, SetValue } from '../template/sheet-schema.ts';
 import { serialDay } from '../units/serial-day.ts';
 import { clearedBy } from './answer-clears.ts';
 import type { SeveralEdits, SingleEdit } from './edit.ts';
-import { cellOfColumn, cellOfLine, evaluatorOf, type OptionResults } from './option-results.ts';
+import { cellNamed } from './named-cell.ts';
+import { cellOfColumn, evaluatorOf, type OptionResults } from './option-results.ts';
 import type { SheetPlace } from './quote-document.ts';
 
 /** The questions of a sheet that are asked as its numbers stand; one whose condition cannot be told is asked. */
@@ -73,15 +75,14 @@ function clearEdit(name: string, sheet: SheetPlace, { stack }: OptionResults): S
 }
 
 function setEdit(name: string, value: SetValue, sheet: SheetPlace): SingleEdit {
-  const [table = '', row, column] = name.split('.');
-  if (row === undefined || column === undefined) return { kind: 'enterLine', sheet, line: name, value };
+  const named = parseCellName(name);
+  if (named?.kind !== 'cell') return { kind: 'enterLine', sheet, line: name, value };
+  const { table, row, column } = named;
   return { kind: 'enterCell', sheet, table, row, column, value };
 }
 
 function valueAt(name: string, results: OptionResults): CellValue | undefined {
-  const [table = '', rowId, column] = name.split('.');
-  const row = results.option.rows.get(table)?.findIndex((candidate) => candidate.id === rowId) ?? -1;
-  const cell = column === undefined ? cellOfLine(results, name) : cellOfColumn(results, table, column, row);
+  const cell = cellNamed(results.option, name);
   return cell === undefined ? undefined : results.read(cell);
 }
 

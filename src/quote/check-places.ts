@@ -1,3 +1,4 @@
+import { cellName } from '../formula/cell-name.ts';
 import type { CellPlace } from '../formula/cells.ts';
 import { type CompiledTable, caseOf, type SayPiece } from '../template/compiled-stack.ts';
 import type { OptionPlan, OptionRow } from '../template/plan.ts';
@@ -58,7 +59,7 @@ function columnPlaces({ option }: OptionResults, { definition, layer, columns }:
       const { id = '', label = '', unitCase = '' }: Partial<OptionRow> = rows[at] ?? {};
       return {
         ...described(check),
-        name: `${name}.${id}.${check.name}`,
+        name: cellName(name, id, check.name),
         layer,
         cell,
         place: { kind: 'cell', table: name, column: check.name, row: at },

@@ -1,3 +1,4 @@
+import { namePatterns } from '../formula/cell-name.ts';
 import { isCode } from '../formula/code-text.ts';
 import type { RowCell, RowFile } from '../template/line-schema.ts';
 import { sheetLimits } from '../template/sheet-limits.ts';
@@ -12,7 +13,7 @@ export const rowIdPattern = /^[a-z][a-z0-9_-]*$/;
 export const longestRowId = 100;
 
 /** A line, or `table.row.column`. */
-export const checkNamePattern = /^[a-z][a-z0-9_.-]*$/;
+export const checkNamePattern = namePatterns.lineOrCell;
 export const longestCheckName = 300;
 
 /**

@@ -1,3 +1,4 @@
+import { cellName } from '../formula/cell-name.ts';
 import type { CellValue } from '../formula/cells.ts';
 import type { CompiledTable } from '../template/compiled-stack.ts';
 import type { OptionRow } from '../template/plan.ts';
@@ -60,7 +61,11 @@ function areaChecks(
     cellOfColumn(results, table.definition.name, outline.across, corners[corner - 1]?.row ?? first.row) ?? 0;
   const common = { layer: table.layer, open: true, cell: cellOf(1) };
   const places = corners.flatMap(placeOf);
-  const stop = { ...common, name: `${outline.table}.${area.id}.outline`, label: 'Its sides do not cross' } as const;
+  const stop = {
+    ...common,
+    name: cellName(outline.table, area.id, 'outline'),
+    label: 'Its sides do not cross',
+  } as const;
   if (places.length < corners.length) {
     const says = `${area.label}: whether its sides cross cannot be told, since a corner is missing.`;
     return [{ ...stop, severity: 'stop', absolute: true, verdict: 'unknown', says }];
@@ -79,7 +84,7 @@ function areaChecks(
     },
     {
       ...common,
-      name: `${outline.table}.${area.id}.repeated_corner`,
+      name: cellName(outline.table, area.id, 'repeated_corner'),
       label: 'No corner stands twice',
       severity: 'caution',
       absolute: false,

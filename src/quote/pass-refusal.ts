@@ -1,3 +1,4 @@
+import { parseCellName } from '../formula/cell-name.ts';
 import type { CompiledStack } from '../template/compiled-stack.ts';
 import type { Layer } from '../template/sheet-schema.ts';
 import type { PassedStop } from './quote-document.ts';
@@ -18,9 +19,9 @@ function checkNamed(
   layer: Layer,
   check: string,
 ): { readonly severity: string; readonly absolute?: boolean | undefined } | undefined {
-  const [name = '', , column] = check.split('.');
-  const holder = column === undefined ? lines.get(name) : tables.get(name);
-  const definition =
-    column === undefined ? lines.get(name)?.definition : tables.get(name)?.columns.get(column)?.definition;
-  return holder?.layer === layer && definition?.kind === 'check' ? definition : undefined;
+  const named = parseCellName(check);
+  const table = named?.kind === 'cell' ? tables.get(named.table) : undefined;
+  const line = named?.kind === 'line' ? lines.get(named.line) : undefined;
+  const definition = named?.kind === 'cell' ? table?.columns.get(named.column)?.definition : line?.definition;
+  return (table ?? line)?.layer === layer && definition?.kind === 'check' ? definition : undefined;
 }

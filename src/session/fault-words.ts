@@ -1,7 +1,7 @@
 import type { AuditFinding, DifferingCell } from '../engine/quote-audit.ts';
+import { placeText } from '../formula/cell-name.ts';
 import type { CellValue, PlannedCell } from '../formula/cells.ts';
 import type { QuoteDocument } from '../quote/quote-document.ts';
-import { placeText } from '../template/plan.ts';
 import { formatQuantity } from '../units/format.ts';
 
 /** Cells told by name: those where it begins. A fault early in the sheets reaches hundreds. */

@@ -1,3 +1,4 @@
+import { cellName, lineOrTableOf } from '../formula/cell-name.ts';
 import { isCode } from '../formula/code-text.ts';
 import { nearestName } from '../formula/nearest-name.ts';
 import { didYouMean } from '../units/nearest-word.ts';
@@ -43,8 +44,7 @@ export function applySets(
   }));
   const known = () => sections.flatMap(namesToSet);
   for (const name of wanted.keys()) {
-    const [first = name] = name.split('.');
-    if (met.has(name) || broken.has(first)) continue;
+    if (met.has(name) || broken.has(lineOrTableOf(name))) continue;
     const near = nearestName(name, known());
     refuse(name, `There is nothing called “${name}” to set.${didYouMean(near)}`);
   }
@@ -71,7 +71,7 @@ function collect(sets: readonly PlacedSet[], faults: SheetFault[]): Map<string, 
 
 function namesToSet(section: ComposedSection): string[] {
   const cells = section.tables.flatMap(({ table, rows }) =>
-    rows.flatMap((row) => table.columns.map((column) => `${table.name}.${row.id}.${column.name}`)),
+    rows.flatMap((row) => table.columns.map((column) => cellName(table.name, row.id, column.name))),
   );
   return [...section.lines.map(({ line }) => line.name), ...cells];
 }
@@ -85,7 +85,7 @@ function rowWith(
 ): PlacedRow {
   let cells = row.cells;
   for (const column of table.columns) {
-    const name = `${table.name}.${row.id}.${column.name}`;
+    const name = cellName(table.name, row.id, column.name);
     const given = wanted.get(name);
     if (given === undefined) continue;
     met.add(name);

@@ -1,3 +1,4 @@
+import { columnName, parseCellName } from '../formula/cell-name.ts';
 import { didYouMean, nearestWord } from '../units/nearest-word.ts';
 import { answerSets } from './answer-sets.ts';
 import { cellRefusal, lineWith } from './apply-set.ts';
@@ -29,7 +30,7 @@ function namedFaults(ask: Ask, path: string, sheet: ComposedSheet, declared: Dec
     if (found?.layer !== sheet.layer || found.table.rows !== 'free')
       return [{ path: at, reason: `“${ask.table}” is no table of this sheet whose rows may be replaced.` }];
     const unknown = ask.choices.flatMap(({ rows }) => rows.flatMap((cells) => unknownCells(found.table, cells)));
-    const faults = unknown.map(({ name, reason }) => ({ path: `${at}: ${ask.table}.${name}`, reason }));
+    const faults = unknown.map(({ name, reason }) => ({ path: `${at}: ${columnName(ask.table, name)}`, reason }));
     return [...faults, ...ask.choices.flatMap((choice) => clearFaults(choice, at, sheet, declared))];
   }
   if (ask.kind !== 'fields') return [];
@@ -75,10 +76,11 @@ function setRefusal(name: string, value: SetValue, sheet: ComposedSheet, declare
     const changed = lineWith(line.line, value);
     return typeof changed === 'string' ? changed : undefined;
   }
-  const [tableName = '', rowId = '', columnName = ''] = name.split('.');
-  const table = declared.tables.get(tableName);
-  const row = table?.rows.find((candidate) => candidate.id === rowId);
-  const column = table?.table.columns.find((candidate) => candidate.name === columnName);
+  const named = parseCellName(name);
+  const cell = named?.kind === 'cell' ? named : undefined;
+  const table = declared.tables.get(cell?.table ?? '');
+  const row = table?.rows.find((candidate) => candidate.id === cell?.row);
+  const column = table?.table.columns.find((candidate) => candidate.name === cell?.column);
   if (table?.layer !== sheet.layer || row === undefined || column === undefined) {
     const near = nearestWord(name, declared.lines.keys());
     return `There is nothing called “${name}” to set.${didYouMean(near)}`;

@@ -1,4 +1,5 @@
 import { eitherCode } from '../formula/arms.ts';
+import { columnName, type NamedColumn, printCellName } from '../formula/cell-name.ts';
 import type { Checked, ValueType } from '../formula/checked-tree.ts';
 import { nearestName } from '../formula/nearest-name.ts';
 import { parseFormula } from '../formula/parser.ts';
@@ -54,7 +55,7 @@ export class ColumnCompiler {
     const unitColumn = unitColumnOf(declared, this.report);
     const cases = unitCasesOf(declared, unitColumn);
     const columns = new Map(table.columns.map((column) => [column.name, this.column(declared, column, cases)]));
-    const gather = table.gather.flatMap((text, at) => this.gathered(text, layer, `${path}.gather[${at}]`) ?? []);
+    const gather = table.gather.filter((column, at) => this.isGathered(column, layer, `${path}.gather[${at}]`));
     this.soldByOne(declared);
     tellUnknownCells(declared, this.report);
     for (const row of declared.rows) this.rowFormulas(declared, row.cells, row.path, unitColumn);
@@ -76,7 +77,7 @@ export class ColumnCompiler {
 
   /** The type of one cell of a column, in rows of the given unit case. */
   typeOf(table: DeclaredTable, column: ColumnFile, unitCase: string): ValueType {
-    const name = `${table.table.name}.${column.name}\n${unitCase}`;
+    const name = `${columnName(table.table.name, column.name)}\n${unitCase}`;
     const known = this.types.get(name);
     if (known !== undefined) return known;
     const codeFormula = column.kind === 'formula' && column.code === true;
@@ -197,14 +198,15 @@ export class ColumnCompiler {
     }
   }
 
-  private gathered(text: string, layer: Layer, path: string): { table: string; column: string } | undefined {
-    const [table = '', column = ''] = text.split('.');
+  private isGathered(named: NamedColumn, layer: Layer, path: string): boolean {
+    const { table, column } = named;
+    const text = printCellName(named);
     const source = this.declared.tables.get(table);
     const found = source?.table.columns.find((candidate) => candidate.name === column);
     const needed = source === undefined && this.declared.needs.get(text)?.kind === 'product';
-    if ((found?.kind === 'product' && source?.layer === layer) || needed) return { table, column };
+    if ((found?.kind === 'product' && source?.layer === layer) || needed) return true;
     if (!this.declared.broken.has(table)) this.report(path, `“${text}” is not a product column of this sheet.`);
-    return undefined;
+    return false;
   }
 
   private soldByOne(declared: DeclaredTable): void {
@@ -216,10 +218,10 @@ export class ColumnCompiler {
   }
 
   private gatheredKinds({ table }: DeclaredTable): string[] {
-    const kinds = table.gather.flatMap((text) => {
-      const [from = '', column = ''] = text.split('.');
-      const found = this.declared.tables.get(from)?.table.columns.find((candidate) => candidate.name === column);
-      return found?.kind === 'product' ? found.accepts : (this.declared.needs.get(text)?.accepts ?? []);
+    const kinds = table.gather.flatMap((named) => {
+      const columns = this.declared.tables.get(named.table)?.table.columns;
+      const found = columns?.find((candidate) => candidate.name === named.column);
+      return found?.kind === 'product' ? found.accepts : (this.declared.needs.get(printCellName(named))?.accepts ?? []);
     });
     return [...new Set(kinds)];
   }

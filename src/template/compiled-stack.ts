@@ -1,3 +1,4 @@
+import type { NamedColumn } from '../formula/cell-name.ts';
 import type { Checked, ValueType } from '../formula/checked-tree.ts';
 import type { Unit } from '../units/unit.ts';
 import type { ComposedSheet, PlacedRow } from './composed-sheet.ts';
@@ -64,7 +65,7 @@ export interface CompiledTable {
   /** The choice column that units follow. */
   readonly unitColumn?: string;
   /** Product columns whose products a gathered table has a row for. */
-  readonly gather: readonly { readonly table: string; readonly column: string }[];
+  readonly gather: readonly NamedColumn[];
 }
 
 /** What the price-list sheet says of products. */

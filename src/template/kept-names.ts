@@ -1,3 +1,4 @@
+import { columnName } from '../formula/cell-name.ts';
 import type { CompiledLine, CompiledTable, SayPiece } from './compiled-stack.ts';
 import type { ComposedSheet } from './composed-sheet.ts';
 import type { ColumnFile, LineFile } from './line-schema.ts';
@@ -25,7 +26,7 @@ export function tellNamesShown(
   for (const { definition: table, layer, columns } of tables.values())
     for (const { definition, cases } of columns.values())
       if (isReadByCustomers(definition, layer) && [...cases.values()].some(({ say }) => tellsWords(say)))
-        report(`${table.name}.${definition.name}`, forCustomers(definition.name));
+        report(columnName(table.name, definition.name), forCustomers(definition.name));
 }
 
 function isReadByCustomers(definition: LineFile | ColumnFile, layer: Layer): boolean {

@@ -1,4 +1,5 @@
 import { type CellGraph, graphOf } from '../formula/cell-graph.ts';
+import { placeText } from '../formula/cell-name.ts';
 import {
   type CellContent,
   type CellPlace,
@@ -288,10 +289,4 @@ class Planner {
 
 function productPlace(column: string, row: number): CellPlace {
   return { kind: 'cell', table: productTable, column, row };
-}
-
-/** A cell's place in formula words: `price`, `coats.gallons row 2`. */
-export function placeText(place: CellPlace | undefined): string {
-  if (place === undefined) return '';
-  return place.kind === 'line' ? place.name : `${place.table}.${place.column} row ${place.row + 1}`;
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { parseCellName } from '../formula/cell-name.ts';
 import { tellMisplaced } from './layer-rules.ts';
 import { type ColumnFile, columnSchemas, columnShapeOf, type LineFile, lineSchemas, shapeOf } from './line-schema.ts';
 import { reportIssues } from './schema-faults.ts';
@@ -130,7 +131,7 @@ class SheetReader {
     return {
       ...frame,
       rows: frame.gather === undefined ? (frame.rows ?? 'free') : 'gathered',
-      gather: frame.gather ?? [],
+      gather: (frame.gather ?? []).map(parseCellName).filter((name) => name?.kind === 'column'),
       min: frame.min ?? 0,
       columns,
       newRow: frame.newRow ?? {},

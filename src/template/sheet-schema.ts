@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { type NamedColumn, namePatterns } from '../formula/cell-name.ts';
 import type { OperatorName } from '../formula/operator.ts';
 import {
   type ColumnFile,
@@ -52,7 +53,7 @@ export const tableFrame = z.strictObject({
   title: plainText,
   note: z.optional(plainText),
   rows: z.optional(z.enum(['free', 'fixed'])),
-  gather: z.optional(z.array(z.string().check(z.regex(/^[a-z][a-z0-9_]*\.[a-z][a-z0-9_]*$/))).check(z.maxLength(100))),
+  gather: z.optional(z.array(z.string().check(z.regex(namePatterns.column))).check(z.maxLength(100))),
   min: z.optional(z.number().check(z.gte(0), z.lte(sheetLimits.rowsPerTable))),
   columns: z.array(z.unknown()).check(z.minLength(1), z.maxLength(100)),
   newRow: z.optional(rowSchema),
@@ -90,7 +91,7 @@ export const rowsSection = z.strictObject({
 });
 
 export const needSchema = z.strictObject({
-  name: z.string().check(z.regex(/^[a-z][a-z0-9_]*(\.[a-z][a-z0-9_]*)?$/)),
+  name: z.string().check(z.regex(namePatterns.lineOrColumn)),
   unit: z.optional(z.string()),
   codes: z.optional(z.array(nameText).check(z.maxLength(sheetLimits.rowsPerTable))),
   kind: z.optional(z.enum(['product', 'words'])),
@@ -153,8 +154,8 @@ export interface TableFile {
   readonly title: string;
   readonly note?: string | undefined;
   readonly rows: 'free' | 'fixed' | 'gathered';
-  /** `table.column` of each product column a gathered table collects from. */
-  readonly gather: readonly string[];
+  /** The product columns a gathered table collects from. */
+  readonly gather: readonly NamedColumn[];
   readonly min: number;
   readonly columns: readonly ColumnFile[];
   readonly newRow: RowFile;

@@ -1,3 +1,4 @@
+import { parseCellName } from '../formula/cell-name.ts';
 import type { ValueType } from '../formula/checked-tree.ts';
 import type { ScopeColumn, ScopeField, ScopeLine, ScopeTable, Unreadable } from '../formula/scope.ts';
 import type { ColumnCompiler } from './compile-column.ts';
@@ -75,10 +76,10 @@ export class StackNames {
   }
 
   private neededTable(name: string): ScopeTable | undefined {
-    const prefix = `${name}.`;
     const columns = new Map<string, Need>();
     for (const need of this.declared.needs.values()) {
-      if (need.name.startsWith(prefix)) columns.set(need.name.slice(prefix.length), need);
+      const needed = parseCellName(need.name);
+      if (needed?.kind === 'column' && needed.table === name) columns.set(needed.column, need);
     }
     const broken = this.declared.broken.has(name);
     if (columns.size === 0 && !broken) return undefined;

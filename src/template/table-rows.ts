@@ -1,3 +1,4 @@
+import { rowName } from '../formula/cell-name.ts';
 import type { CompiledTable } from './compiled-stack.ts';
 import type { PlacedRow } from './composed-sheet.ts';
 import type { GivenTable, GivenValue } from './entries.ts';
@@ -36,7 +37,7 @@ function standingRow(
   const addedCells = given?.added.get(id);
   const cells = addedCells === undefined ? own?.cells : { ...table.definition.newRow, ...addedCells };
   if (cells === undefined) return undefined;
-  const path = (addedCells === undefined ? own?.path : undefined) ?? `${table.definition.name}.${id}`;
+  const path = (addedCells === undefined ? own?.path : undefined) ?? rowName(table.definition.name, id);
   const row = {
     id,
     label: id,

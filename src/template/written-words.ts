@@ -1,3 +1,4 @@
+import { cellName } from '../formula/cell-name.ts';
 import type { CellPlace } from '../formula/cells.ts';
 import type { CompiledStack, SayPiece } from './compiled-stack.ts';
 import type { GivenValue, StackEntries } from './entries.ts';
@@ -36,7 +37,13 @@ export function writtenWords(
     const inRows = (column: (typeof columns)[number]): string[] =>
       (rows.get(name) ?? []).map(({ id }) => {
         const own = ownValue(standing.get(id) ?? {}, column.name) ?? column.words;
-        return textOf(given?.cells.get(id)?.get(column.name), own, column.name, `${name}.${id}.${column.name}`, report);
+        return textOf(
+          given?.cells.get(id)?.get(column.name),
+          own,
+          column.name,
+          cellName(name, id, column.name),
+          report,
+        );
       });
     tables.set(name, new Map(columns.map((column) => [column.name, inRows(column)])));
   }

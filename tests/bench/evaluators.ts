@@ -1,8 +1,8 @@
 import { openWorkbook } from '../../src/engine/workbook.ts';
+import { placeText } from '../../src/formula/cell-name.ts';
 import type { CellValue } from '../../src/formula/cells.ts';
 import { closuresOf } from '../../src/formula/closures.ts';
 import { lineCell } from '../../src/formula/dependencies.ts';
-import { placeText } from '../../src/template/plan.ts';
 import { Disagreement } from './agreement.ts';
 import type { BenchQuote } from './bench-quote.ts';
 import { handEntriesOf } from './hand-written-entries.ts';

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { cellNamed } from '../../src/quote/cell-name.ts';
+import { cellNamed } from '../../src/quote/named-cell.ts';
 import { priced } from '../cli/priced.ts';
 import { repository } from '../helpers/repository-files.ts';
 

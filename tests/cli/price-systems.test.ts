@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cellNamed } from '../../src/quote/cell-name.ts';
+import { cellNamed } from '../../src/quote/named-cell.ts';
 import { demoProducts, faultsOf, type GivenInTest, priced, priceShipped } from './priced.ts';
 
 const flake = 'flake-full-broadcast';

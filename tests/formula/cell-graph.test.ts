@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { graphOf } from '../../src/formula/cell-graph.ts';
+import { placeText } from '../../src/formula/cell-name.ts';
 import { closuresOf } from '../../src/formula/closures.ts';
-import { placeText } from '../../src/template/plan.ts';
 import { entry, entryColumn, floor, formula, key, laid, table } from '../helpers/sheets.ts';
 
 const column = (name: string, unit: string, text: string, more = {}) => ({

@@ -1,7 +1,8 @@
 import { addressCells } from '../../src/engine/cell-addresses.ts';
-import { formulaText, placeText } from '../../src/engine/emit-cell.ts';
+import { formulaText } from '../../src/engine/emit-cell.ts';
 import type { Workbook } from '../../src/engine/option-workbook.ts';
 import { openWorkbook } from '../../src/engine/workbook.ts';
+import { placeText } from '../../src/formula/cell-name.ts';
 import type { CellPlan, CellValue } from '../../src/formula/cells.ts';
 
 interface KeptWorkbook {

@@ -1,10 +1,11 @@
+import { placeText } from '../../src/formula/cell-name.ts';
 import type { CellValue } from '../../src/formula/cells.ts';
 import { type Closures, closuresOf } from '../../src/formula/closures.ts';
 import { compileStack } from '../../src/template/compile.ts';
 import type { CompiledStack } from '../../src/template/compiled-stack.ts';
 import { composeSheet } from '../../src/template/compose.ts';
 import { noEntries, type ProductRow, type StackEntries } from '../../src/template/entries.ts';
-import { type OptionPlan, placeText, planOption } from '../../src/template/plan.ts';
+import { type OptionPlan, planOption } from '../../src/template/plan.ts';
 import { readSheet } from '../../src/template/read-sheet.ts';
 import { resultLines, resultUnit } from '../../src/template/result-lines.ts';
 import type { Layer, SheetFile } from '../../src/template/sheet-schema.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../src/formula/cells.ts';
-import { cellName } from '../../src/quote/cell-name.ts';
+import { cellName } from '../../src/quote/named-cell.ts';
 import { byColumnsOf } from '../helpers/clock-by-columns.ts';
 import type { Given } from '../helpers/given-floor.ts';
 import { type PricedFloor, quicklyPriced } from '../helpers/priced-floor.ts';

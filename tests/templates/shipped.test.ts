@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { placeText } from '../../src/formula/cell-name.ts';
 import { closuresOf } from '../../src/formula/closures.ts';
 import { typeWords } from '../../src/formula/value-type.ts';
 import { compileStack } from '../../src/template/compile.ts';
@@ -9,7 +10,7 @@ import { isConstant } from '../../src/template/constant.ts';
 import { noEntries } from '../../src/template/entries.ts';
 import type { ColumnFile, LineFile, RowFile } from '../../src/template/line-schema.ts';
 import { typeOfNeed } from '../../src/template/needs.ts';
-import { placeText, planOption } from '../../src/template/plan.ts';
+import { planOption } from '../../src/template/plan.ts';
 import { resultLines } from '../../src/template/result-lines.ts';
 import type { Need, SheetFile } from '../../src/template/sheet-schema.ts';
 import { stackOf } from '../../src/template/stack-of.ts';

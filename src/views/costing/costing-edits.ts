@@ -1,3 +1,4 @@
+import { cellName } from '../../formula/cell-name.ts';
 import type { Edit, SingleEdit } from '../../quote/edit.ts';
 import { newRowEdit } from '../../quote/new-row.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
@@ -54,7 +55,7 @@ export function editOf(
   if ('column' in detail) {
     const { row, column } = detail;
     const entered = 'value' in detail ? enteredParts(detail, place) : {};
-    return { at: `${table}.${row}.${column}`, edit: { kind: 'enterCell', sheet, table, row, column, ...entered } };
+    return { at: cellName(table, row, column), edit: { kind: 'enterCell', sheet, table, row, column, ...entered } };
   }
   if ('to' in detail) return { at: table, edit: { kind: 'moveRow', sheet, table, row: detail.row, to: detail.to } };
   if ('row' in detail) return { at: table, edit: { kind: 'removeRow', sheet, table, row: detail.row } };

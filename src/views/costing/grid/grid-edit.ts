@@ -28,10 +28,6 @@ export type Commit =
   | { readonly kind: 'fault'; readonly unread: UnreadText }
   | { readonly kind: 'entered'; readonly detail: EntryDetail };
 
-export function placeKey({ row, column }: GridPlace): string {
-  return `${row}.${column}`;
-}
-
 /** Whether it is typed: a number, or words. */
 function isTyped(kind: ShownField['kind']): boolean {
   return kind === 'number' || kind === 'words';

@@ -1,8 +1,9 @@
+import { cellName } from '../../../formula/cell-name.ts';
 import type { ShownField } from '../../parts/shown-field.ts';
 import type { EntryDetail } from '../../parts/typed-entry.ts';
 import type { ShownTable } from '../sheet/shown-table.ts';
 import type { UnreadText } from './grid-cell.ts';
-import { type CellEdit, commitOf, draftOf, placeKey } from './grid-edit.ts';
+import { type CellEdit, commitOf, draftOf } from './grid-edit.ts';
 import { type GridPlace, isSamePlace } from './grid-keys.ts';
 
 /** A text that could not be taken, over what stands in its cell. */
@@ -33,13 +34,13 @@ export class GridEditor {
     return this.current;
   }
 
-  /** Texts that could not be taken, by `placeKey`. */
+  /** Texts that could not be taken, by `table.row.column`. */
   get unread(): ReadonlyMap<string, UnreadText> {
     return this.texts;
   }
 
   unreadAt(place: GridPlace): UnreadText | undefined {
-    return this.texts.get(placeKey(place));
+    return this.texts.get(this.nameOf(place));
   }
 
   /** What is being typed at a place, undefined when it is not edited. */
@@ -57,7 +58,7 @@ export class GridEditor {
     const { current: edit } = this;
     this.stop();
     if (edit === undefined || field === undefined) return true;
-    const key = placeKey(edit.place);
+    const key = this.nameOf(edit.place);
     const commit = commitOf(edit, field, this.texts.get(key));
     switch (commit.kind) {
       case 'unchanged':
@@ -83,9 +84,9 @@ export class GridEditor {
   }
 
   drop(place: GridPlace): void {
-    const key = placeKey(place);
+    const key = this.nameOf(place);
     this.note(key, undefined);
-    if (this.refusals.has(`${this.table}.${key}`)) this.gaveUp();
+    if (this.refusals.has(key)) this.gaveUp();
   }
 
   reset(): void {
@@ -104,7 +105,7 @@ export class GridEditor {
     if (refusals === this.refusals) return;
     this.refusals = refusals;
     const { offered } = this;
-    const reason = offered && refusals.get(`${table.name}.${offered.key}`);
+    const reason = offered && refusals.get(offered.key);
     if (offered !== undefined && reason !== undefined) this.note(offered.key, { ...offered, reason });
   }
 
@@ -113,12 +114,16 @@ export class GridEditor {
     if (offered === undefined && texts.size === 0) return;
     const values = new Map(
       table.rows.flatMap((row) =>
-        row.fields.map((field) => [placeKey({ row: row.id, column: field.name }), standing(field)] as const),
+        row.fields.map((field) => [cellName(table.name, row.id, field.name), standing(field)] as const),
       ),
     );
     if (offered !== undefined && values.get(offered.key) !== offered.over) this.offered = undefined;
-    const edited = current && placeKey(current.place);
+    const edited = current && this.nameOf(current.place);
     for (const [key, { over }] of texts) if (key !== edited && values.get(key) !== over) this.note(key, undefined);
+  }
+
+  private nameOf({ row, column }: GridPlace): string {
+    return cellName(this.table, row, column);
   }
 
   private note(key: string, text: KeptText | undefined): void {

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
+import { cellName, type NamedCell, parseCellName } from '../../../formula/cell-name.ts';
 import type { ShownTable } from '../sheet/shown-table.ts';
 import type { UnreadText } from './grid-cell.ts';
-import { placeKey } from './grid-edit.ts';
 import type { GridPlace } from './grid-keys.ts';
 import { fieldAt } from './grid-shape.ts';
 
@@ -20,13 +20,14 @@ export function gridFaults(
   const own = table.rows.flatMap((row) =>
     row.fields.flatMap(({ name, label }) => {
       const place = { row: row.id, column: name };
-      const found = unread.get(placeKey(place));
+      const found = unread.get(cellName(table.name, row.id, name));
       return found === undefined ? [] : [fault(table, place, `${row.label}, ${label}: ${found.reason}`)];
     }),
   );
-  const refused = [...refusals]
-    .filter(([key]) => key.startsWith(`${table.name}.`) && !unread.has(key.slice(table.name.length + 1)))
-    .map(([key, reason]) => refusal(table, key, reason));
+  const refused = [...refusals].flatMap(([key, reason]) => {
+    const cell = parseCellName(key);
+    return cell?.kind === 'cell' && cell.table === table.name && !unread.has(key) ? [refusal(table, cell, reason)] : [];
+  });
   return [...own, ...refused, ...tableFaults(table, refusals)];
 }
 
@@ -36,9 +37,8 @@ export function tableFaults(table: ShownTable, refusals: ReadonlyMap<string, str
   return reason === undefined ? [] : [html`<p class="error" role="alert">${reason}</p>`];
 }
 
-/** What was refused at a cell that shows the value in force, by `table.row.column`. */
-function refusal(table: ShownTable, key: string, reason: string): TemplateResult {
-  const [, row = '', column = ''] = key.split('.');
+/** What was refused at a cell that shows the value in force. */
+function refusal(table: ShownTable, { row, column }: NamedCell, reason: string): TemplateResult {
   const place = { row, column };
   const field = fieldAt(table, place);
   const label = table.rows.find(({ id }) => id === row)?.label ?? '';

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { cellName } from '../../../formula/cell-name.ts';
 import { sharedStyles } from '../../parts/shared.styles.ts';
 import { send } from '../../parts/sheet-events.ts';
 import type { EntryDetail } from '../../parts/typed-entry.ts';
@@ -184,7 +185,7 @@ export class RowCard extends LitElement {
     return html`<value-line
       .field=${field}
       label="${row.label}, ${field.label}"
-      refusal=${this.refusals.get(`${table.name}.${row.id}.${field.name}`) ?? ''}
+      refusal=${this.refusals.get(cellName(table.name, row.id, field.name)) ?? ''}
       @entered=${(event: CustomEvent<EntryDetail>) => send(this, 'cell-entered', { ...place, ...event.detail })}
       @went-back=${() => send(this, 'cell-reset', place)}
     ></value-line>`;

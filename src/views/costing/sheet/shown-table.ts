@@ -1,3 +1,4 @@
+import { cellName, rowName } from '../../../formula/cell-name.ts';
 import type { CellPlace, CellValue } from '../../../formula/cells.ts';
 import { isCode } from '../../../formula/code-text.ts';
 import { KeptByCells } from '../../../quote/kept-by-cells.ts';
@@ -64,7 +65,7 @@ function shownRows(table: CompiledTable, sheet: SheetInView): ShownRow[] {
   const columns = seenColumns(table);
   const ownOf = ownCells(table, sheet);
   return (results.option.rows.get(name) ?? []).map((row, at) =>
-    keptRows.of(results, `${name}.${row.id}`, [entries.tables[name], products, measures], () => {
+    keptRows.of(results, rowName(name, row.id), [entries.tables[name], products, measures], () => {
       const inView = { row, at, own: ownOf(row.id) };
       return { id: row.id, label: row.label, fields: columns.map((column) => cellField(table, column, inView, sheet)) };
     }),
@@ -78,7 +79,7 @@ function cellField(table: CompiledTable, column: CompiledColumn, inView: RowInVi
   const stored = entries.tables[tableName]?.cells?.[row.id]?.[columnName];
   const ofRow = ownCell(own, column.definition);
   const from = [stored, ofRow, products, measures];
-  return keptFields.of(results, `${tableName}.${row.id}.${columnName}`, from, () => {
+  return keptFields.of(results, cellName(tableName, row.id, columnName), from, () => {
     const { definition } = column;
     const { at } = inView;
     const cell = cellOfColumn(results, tableName, columnName, at);

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { rowPlace } from '../../src/quote/cell-name.ts';
+import { rowPlace } from '../../src/quote/named-cell.ts';
 
 it('a row is named by its key, or by its number from 1', () => {
   const ids = ['bay', 'shed'];
