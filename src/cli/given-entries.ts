@@ -1,6 +1,6 @@
 import { type NamedCell, parseCellName } from '../formula/cell-name.ts';
 import { productTable } from '../formula/cells.ts';
-import { whyNotEntered } from '../quote/entry-text.ts';
+import { whyNotTyped } from '../quote/entry-text.ts';
 import { rowPlace } from '../quote/named-cell.ts';
 import type { CompiledColumn, CompiledStack, CompiledTable } from '../template/compiled-stack.ts';
 import type { GivenValue, ProductRow, StackEntries } from '../template/entries.ts';
@@ -187,7 +187,7 @@ class EntryGiver {
     // What a gathered table's rows are is known only when all products are; they are named, never numbered.
     const id = at === undefined || (rows === 'gathered' && /^\d/.test(row)) ? undefined : ids[at];
     if (id === undefined) {
-      const reason = whyNotEntered(column.definition);
+      const reason = whyNotTyped(column.definition);
       if (reason !== undefined) return refused(reason);
       if (rows === 'gathered' && !this.context.productsKnown) return taken;
       return absentWord(row, ids, (near) => messages.noRow(name, row, rows === 'gathered' ? [] : ids, near));

@@ -5,7 +5,7 @@ import {
   type EntryReading,
   readEntryNumber,
   readEntryText,
-  whyNotEntered,
+  whyNotTyped,
 } from '../quote/entry-text.ts';
 import { type CompiledColumn, type CompiledTable, caseOf } from '../template/compiled-stack.ts';
 import type { PlacedRow } from '../template/composed-sheet.ts';
@@ -15,6 +15,7 @@ import { ownValue } from '../template/own-value.ts';
 import { rowNameRefusal, withRowCodes } from '../template/row-names.ts';
 import { sheetLimits } from '../template/sheet-limits.ts';
 import { unitCaseOf } from '../template/table-shape.ts';
+import { rowFormulaRefusal } from '../template/value-refusal.ts';
 import { nearestWord } from '../units/nearest-word.ts';
 import { messages } from './messages.ts';
 
@@ -122,11 +123,12 @@ class RowReader {
       return refusal === undefined && typeof cell === 'string' ? cell : { refused: refusal ?? '' };
     }
     if (definition.kind === 'text') return typeof cell === 'string' ? cell : { refused: messages.textWanted };
-    if (isFormula(cell))
-      return definition.kind === 'entry' && definition.perRow === true
-        ? { formula: cell.formula }
-        : { refused: whyNotEntered(definition) ?? messages.formulaNotHere };
-    if (typeof cell === 'number') return entered(readEntryNumber(cell, definition));
+    if (isFormula(cell)) {
+      const refusal = whyNotTyped(definition) ?? rowFormulaRefusal(definition);
+      return refusal === undefined ? { formula: cell.formula } : { refused: refusal };
+    }
+    if (typeof cell === 'number')
+      return entered(readEntryNumber(cell, definition, typeInRow(this.table, column, cells)));
     if (typeof cell !== 'string') return { refused: messages.cellForms };
     return entered(readGivenText(cell, definition, typeInRow(this.table, column, cells), this.context));
   }

@@ -46,7 +46,6 @@ export const messages = {
   cellAt: (row: number, column: string, reason: string) => `Row ${row}, ${column}: ${reason}`,
   textWanted: 'A text is wanted here.',
   nameWanted: 'A name is wanted here: a word or two.',
-  formulaNotHere: 'Its rows give no formulas of their own.',
   cellForms: 'A number, a text, or { "formula": "…" } is wanted here.',
 } as const;
 

@@ -13,3 +13,8 @@ const readAsTruths: ReadonlySet<string> = new Set(['true', 'false']);
 export function isCode(text: string): boolean {
   return text.length <= codeLength && codePattern.test(text) && !readAsTruths.has(text);
 }
+
+/** Why a text may be no code; undefined when it may. */
+export function codeRefusal(text: string): string | undefined {
+  return isCode(text) ? undefined : `“${text}” is not a code: lower-case letters, digits and underscores.`;
+}

@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import { isCode } from '../formula/code-text.ts';
+import { codeRefusal } from '../formula/code-text.ts';
 import { didYouMean, nearestWord } from '../units/nearest-word.ts';
 import { readTyped } from '../units/typed-number.ts';
 import type { Unit } from '../units/unit.ts';
@@ -135,7 +135,8 @@ class RowReader {
     if (cells.length > this.header.length) refuse('', 'The row has more cells than the header names.');
     const product = cell('product');
     const kind = cell('kind');
-    if (!isCode(product)) refuse('product', `“${product}” is not a code: lower-case letters, digits and underscores.`);
+    const noCode = codeRefusal(product);
+    if (noCode !== undefined) refuse('product', noCode);
     if (!this.kinds.includes(kind)) {
       const near = nearestWord(kind, this.kinds);
       refuse('kind', `There is no kind of product “${kind}”.${didYouMean(near)}`);

@@ -3,10 +3,10 @@ import type { ProductRow } from '../template/entries.ts';
 import { withLine, withPass, withProducts, withTable } from './changed-quote.ts';
 import type { Edit, SingleEdit } from './edit.ts';
 import { mostTogether, ofText, overLimits } from './edit-limits.ts';
+import { enteredRefusal } from './entered-refusal.ts';
 import { passRefusal } from './pass-refusal.ts';
 import { entriesAt, layerOf, mostOptions, type QuoteDocument, type SheetPlace } from './quote-document.ts';
 import { editedTables, type TableEdit } from './table-edit.ts';
-import { valueRefusal } from './value-refusal.ts';
 
 export type EditResult =
   | { readonly kind: 'applied'; readonly quote: QuoteDocument; readonly inverse: Edit }
@@ -129,7 +129,7 @@ function enterLine(
   if (line === undefined || line.layer !== layerOf(edit.sheet))
     return refused(`There is no line “${edit.line}” in this sheet.`);
   const supplied = withProducts(quote, broughtBy(edit));
-  const refusal = edit.value === undefined ? undefined : valueRefusal(line.definition, edit.value, supplied.products);
+  const refusal = enteredRefusal(line.definition, edit.value, supplied.products);
   if (refusal !== undefined) return refused(refusal);
   return lineChanged(quote, edit, withLine(supplied, edit.sheet, edit.line, edit.value));
 }

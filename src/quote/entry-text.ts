@@ -1,10 +1,9 @@
 import type { ValueType } from '../formula/checked-tree.ts';
-import { entryRefusal } from '../template/cell-contents.ts';
-import { isConstant } from '../template/constant.ts';
-import type { ProductRow } from '../template/entries.ts';
+import { unitOf } from '../formula/value-type.ts';
+import type { GivenValue, ProductRow } from '../template/entries.ts';
 import type { ColumnFile, LineFile } from '../template/line-schema.ts';
-import { asWritten, writtenRefusal } from '../template/written-text.ts';
-import { didYouMean, nearestWord } from '../units/nearest-word.ts';
+import { namesItsRow, type RefusalContext, valueRefusal, whyNotEntered } from '../template/value-refusal.ts';
+import { asWritten } from '../template/written-text.ts';
 import { readTypedIn } from '../units/typed-measure.ts';
 import type { TypedOptions } from '../units/typed-number.ts';
 
@@ -36,85 +35,39 @@ export function readEntryText(
     case 'entry': {
       if (type.kind !== 'number') throw new Error(`The entry ${definition.name} has no unit`);
       const read = readTypedIn(text, type.unit, 'us', context.typed);
-      return read.kind === 'fault' ? refused(read.reason) : readEntryNumber(read.value, definition);
+      return read.kind === 'fault' ? refused(read.reason) : readEntryNumber(read.value, definition, type);
     }
     case 'words':
-      return readWords(text, definition.name);
+      return judged(definition, { kind: 'written', value: asWritten(text) }, {});
     case 'choice':
     case 'product':
-      return readCode(text, definition, context.products);
+      return judged(definition, { kind: 'value', value: text.trim() }, { products: context.products });
     default:
-      return refused(whyNotEntered(definition) ?? '');
+      return refused(whyNotTyped(definition) ?? '');
   }
 }
 
 /** The same for a number that is in the entry's unit already. */
-export function readEntryNumber(value: number, definition: LineFile | ColumnFile): EntryReading {
-  const { name } = definition;
-  if (definition.kind !== 'entry')
-    return refused(
-      whyNotEntered(definition) ?? `“${name}” takes ${definition.kind === 'words' ? 'words' : 'a code'}, not a number.`,
-    );
-  const refusal = entryRefusal(definition, name, value);
+export function readEntryNumber(value: number, definition: LineFile | ColumnFile, type: ValueType): EntryReading {
+  const refusal = whyNotTyped(definition);
+  if (refusal !== undefined) return refused(refusal);
   // Adding 0 makes −0 a plain 0, as cells hold it.
-  return refusal === undefined ? { kind: 'value', value: value + 0 } : refused(refusal);
+  return judged(definition, { kind: 'value', value: value + 0 }, { unit: unitOf(type) });
 }
 
-/** Why nothing is entered in a line or column of this kind; undefined when something is. */
-export function whyNotEntered(definition: LineFile | ColumnFile): string | undefined {
+/** Why nothing is typed into a line or column of this kind; undefined when something is. */
+export function whyNotTyped(definition: LineFile | ColumnFile): string | undefined {
   const { kind, name } = definition;
-  if (isConstant(definition)) return `“${name}” is a constant: nothing is entered over it.`;
-  switch (kind) {
-    case 'operated':
-    case 'formula':
-      return `“${name}” is worked out, not entered.`;
-    case 'check':
-      return `“${name}” is a check: it is told, not entered.`;
-    case 'text':
-      return `“${name}” is free text of the sheet, and no price reads it.`;
-    case 'key':
-      return `“${name}” is the name of its row, and is given with the row.`;
-    case 'entry':
-    case 'choice':
-    case 'product':
-    case 'words':
-      return undefined;
-    default:
-      return kind satisfies never;
-  }
+  return kind === 'key' ? namesItsRow(name) : whyNotEntered(definition, name);
 }
 
-/** The code of a choice or of a product. */
-function readCode(
-  text: string,
-  definition: Extract<LineFile | ColumnFile, { kind: 'choice' | 'product' }>,
-  products: ReadonlyMap<string, ProductRow>,
+function judged(
+  definition: LineFile | ColumnFile,
+  given: Exclude<GivenValue, { kind: 'instead' }>,
+  context: Omit<RefusalContext, 'name'>,
 ): EntryReading {
-  const code = text.trim();
-  const { name } = definition;
-  if (definition.kind === 'choice') {
-    const codes = definition.options.map((option) => option.code);
-    if (codes.includes(code)) return { kind: 'value', value: code };
-    const near = nearestWord(code, codes);
-    const hint = near === undefined ? `: ${codes.join(', ')}.` : `. Did you mean “${near}”?`;
-    return refused(`“${code}” is not among the choices of “${name}”${hint}`);
-  }
-  const accepted = [...products.values()].filter(({ kind }) => definition.accepts.includes(kind));
-  if (accepted.some(({ product }) => product === code)) return { kind: 'value', value: code };
-  const found = products.get(code);
-  if (found !== undefined)
-    return refused(`“${code}” is of the kind ${found.kind}; “${name}” takes ${definition.accepts.join(' or ')}.`);
-  const near = nearestWord(
-    code,
-    accepted.map(({ product }) => product),
-  );
-  return refused(`The price list has no product “${code}”.${didYouMean(near)}`);
-}
-
-function readWords(text: string, name: string): EntryReading {
-  const value = asWritten(text);
-  const refusal = writtenRefusal(value);
-  return refusal === undefined ? { kind: 'written', value } : refused(`“${name}”: ${refusal}`);
+  const refusal = valueRefusal(definition, given, { ...context, name: definition.name });
+  return refusal === undefined ? given : refused(refusal);
 }
 
 function refused(reason: string): EntryReading {

@@ -2,10 +2,10 @@ import type { CompiledStack, CompiledTable } from '../template/compiled-stack.ts
 import type { ProductRow } from '../template/entries.ts';
 import { sheetLimits } from '../template/sheet-limits.ts';
 import type { SingleEdit } from './edit.ts';
+import { enteredRefusal } from './entered-refusal.ts';
 import { followers } from './followers.ts';
 import { layerOf, type StoredTable } from './quote-document.ts';
 import { addRow, enterCell, moveRow, removeRow, replaceRows, rowIds } from './stored-table.ts';
-import { valueRefusal } from './value-refusal.ts';
 
 export type TableEdit = Extract<SingleEdit, { kind: 'enterCell' | 'addRow' | 'removeRow' | 'moveRow' | 'replaceRows' }>;
 
@@ -50,7 +50,7 @@ function editRefusal(
   if (definition.kind === 'key' && rows !== 'free') return `The rows of “${title}” have their names from the sheet.`;
   if (rows !== 'gathered' && !rowIds(table, before).includes(edit.row))
     return `The table “${edit.table}” has no row “${edit.row}”.`;
-  return edit.value === undefined ? undefined : valueRefusal(definition, edit.value, products);
+  return enteredRefusal(definition, edit.value, products);
 }
 
 function tableAfter(edit: TableEdit, table: CompiledTable, before: StoredTable | undefined): StoredTable | string {

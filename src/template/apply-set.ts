@@ -1,5 +1,4 @@
 import { cellName, lineOrTableOf } from '../formula/cell-name.ts';
-import { isCode } from '../formula/code-text.ts';
 import { nearestName } from '../formula/nearest-name.ts';
 import { didYouMean } from '../units/nearest-word.ts';
 import type { ComposedSection, PlacedRow, PlacedTable } from './composed-sheet.ts';
@@ -7,7 +6,7 @@ import type { ColumnFile, LineFile } from './line-schema.ts';
 import { ownValue } from './own-value.ts';
 import type { SheetFault } from './sheet-fault.ts';
 import type { SetValue } from './sheet-schema.ts';
-import { writtenRefusal } from './written-text.ts';
+import { givenInFile, namesItsRow, valueRefusal, workedOut } from './value-refusal.ts';
 
 export interface PlacedSet {
   readonly set: Readonly<Record<string, SetValue>>;
@@ -89,70 +88,40 @@ function rowWith(
     const given = wanted.get(name);
     if (given === undefined) continue;
     met.add(name);
-    const refusal = typeof ownValue(cells, column.name) === 'object' ? workedOut : cellRefusal(column, given.value);
+    const isFormula = typeof ownValue(cells, column.name) === 'object';
+    const refusal = isFormula ? workedOut(column.name) : setRefusal(column, given.value);
     if (refusal === undefined) cells = { ...cells, [column.name]: given.value };
     else refuse(name, refusal);
   }
   return cells === row.cells ? row : { ...row, cells };
 }
 
-const workedOut = 'This is worked out by a formula; only an entry or a choice can be set.';
-
 /** The line with another value, or why it cannot have it. */
-export function lineWith(line: LineFile, value: SetValue): LineFile | string {
+function lineWith(line: LineFile, value: SetValue): LineFile | string {
+  const refusal = setRefusal(line, value);
+  if (refusal !== undefined) return refusal;
   switch (line.kind) {
     case 'formula':
     case 'check':
-      return workedOut;
+      return workedOut(line.name);
     case 'text':
-      return typeof value === 'string' ? { ...line, text: value } : 'A text is wanted here.';
+      return { ...line, text: String(value) };
     case 'words':
-      if (typeof value !== 'string') return 'Words are wanted here.';
-      return writtenRefusal(value) ?? { ...line, words: value };
+      return { ...line, words: String(value) };
     case 'choice':
-    case 'product': {
-      const refusal = codeRefusal(line, value);
-      return refusal === undefined && typeof value === 'string' ? { ...line, value } : (refusal ?? workedOut);
-    }
+    case 'product':
+      return { ...line, value: String(value) };
     case 'entry':
-      return entryRefusal(line.unit, value) ?? { ...line, value };
+      return { ...line, value };
     default:
       return line satisfies never;
   }
 }
 
-export function cellRefusal(column: ColumnFile, value: SetValue): string | undefined {
-  switch (column.kind) {
-    case 'operated':
-    case 'formula':
-    case 'check':
-      return workedOut;
-    case 'key':
-      return 'The key of a row stands in the row itself.';
-    case 'text':
-      return typeof value === 'string' ? undefined : 'A text is wanted here.';
-    case 'words':
-      return typeof value === 'string' ? writtenRefusal(value) : 'Words are wanted here.';
-    case 'choice':
-    case 'product':
-      return codeRefusal(column, value);
-    case 'entry':
-      return entryRefusal(column.unit, value);
-    default:
-      return column satisfies never;
-  }
-}
-
-type Coded = Extract<LineFile | ColumnFile, { kind: 'choice' | 'product' }>;
-
-function codeRefusal(of: Coded, value: SetValue): string | undefined {
-  if (of.kind === 'product')
-    return typeof value === 'string' && isCode(value) ? undefined : 'The code of a product is wanted here.';
-  const codes = of.options.map((option) => option.code);
-  return typeof value === 'string' && codes.includes(value) ? undefined : `One of ${codes.join(', ')} is wanted here.`;
-}
-
-function entryRefusal(unit: string | undefined, value: SetValue): string | undefined {
-  const wanted = unit === 'date' ? 'string' : 'number';
-  return typeof value === wanted ? undefined : `A ${wanted === 'string' ? 'date' : 'number'} is wanted here.`;
+/** Why a sheet cannot set a line or a cell of a row to a value; undefined when it can. Which products there are is told later. */
+export function setRefusal(definition: LineFile | ColumnFile, value: SetValue): string | undefined {
+  const { kind, name } = definition;
+  if (kind === 'key') return namesItsRow(name);
+  if (kind === 'text') return typeof value === 'string' ? undefined : `“${name}” takes a text.`;
+  return valueRefusal(definition, givenInFile(definition, value), { name });
 }

@@ -1,7 +1,7 @@
 import { columnName, parseCellName } from '../formula/cell-name.ts';
 import { didYouMean, nearestWord } from '../units/nearest-word.ts';
 import { answerSets } from './answer-sets.ts';
-import { cellRefusal, lineWith } from './apply-set.ts';
+import { setRefusal } from './apply-set.ts';
 import type { ComposedSheet } from './composed-sheet.ts';
 import type { DeclaredNames } from './declared-names.ts';
 import type { SheetFault } from './sheet-fault.ts';
@@ -16,7 +16,7 @@ export function askFaults(sheet: ComposedSheet, declared: DeclaredNames): SheetF
     if (ids.indexOf(ask.id) < at) return [{ path, reason: `There is a question “${ask.id}” already.` }];
     const own = answerSets(ask).flatMap((set) => Object.entries(set));
     const faults = own.flatMap(([name, value]) => {
-      const reason = setRefusal(name, value, sheet, declared);
+      const reason = answerRefusal(name, value, sheet, declared);
       return reason === undefined ? [] : [{ path: `${path} (${ask.id}): ${name}`, reason }];
     });
     return [...faults, ...namedFaults(ask, path, sheet, declared)];
@@ -67,14 +67,18 @@ function clearFaults(
   ];
 }
 
-function setRefusal(name: string, value: SetValue, sheet: ComposedSheet, declared: DeclaredNames): string | undefined {
+function answerRefusal(
+  name: string,
+  value: SetValue,
+  sheet: ComposedSheet,
+  declared: DeclaredNames,
+): string | undefined {
   const line = declared.lines.get(name);
   if (line !== undefined) {
     if (line.layer !== sheet.layer)
       return `“${name}” stands in the ${line.layer} sheet; a question sets its own sheet.`;
     if (line.line.kind === 'words') return noWords;
-    const changed = lineWith(line.line, value);
-    return typeof changed === 'string' ? changed : undefined;
+    return setRefusal(line.line, value);
   }
   const named = parseCellName(name);
   const cell = named?.kind === 'cell' ? named : undefined;
@@ -85,7 +89,7 @@ function setRefusal(name: string, value: SetValue, sheet: ComposedSheet, declare
     const near = nearestWord(name, declared.lines.keys());
     return `There is nothing called “${name}” to set.${didYouMean(near)}`;
   }
-  return column.kind === 'words' ? noWords : cellRefusal(column, value);
+  return column.kind === 'words' ? noWords : setRefusal(column, value);
 }
 
 const noWords = 'A question sets no words: a person writes them.';

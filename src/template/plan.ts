@@ -10,9 +10,7 @@ import {
   productTable,
 } from '../formula/cells.ts';
 import type { ValueType } from '../formula/checked-tree.ts';
-import { nearestName } from '../formula/nearest-name.ts';
 import type { PlannedOperator } from '../formula/operator.ts';
-import { didYouMean } from '../units/nearest-word.ts';
 import { one } from '../units/unit.ts';
 import { CellContents } from './cell-contents.ts';
 import { FormulaReader } from './compile-formula.ts';
@@ -90,9 +88,7 @@ class Planner {
     this.priceList = priceList;
     this.report = tellOnce(this.faults);
     const { report } = this;
-    this.contents = new CellContents(report, new FormulaReader(report), (product, kinds) =>
-      this.refusalOf(product, kinds),
-    );
+    this.contents = new CellContents(report, new FormulaReader(report), priceList);
   }
 
   plan(): OptionPlan {
@@ -268,17 +264,6 @@ class Planner {
         this.report(row.path, `Two rows of “${table.definition.name}” are called “${String(code)}”.`);
       seen.add(code);
     }
-  }
-
-  private refusalOf(product: string, kinds: readonly string[]): string | undefined {
-    const found = this.priceList.get(product);
-    if (found === undefined) {
-      const near = nearestName(product, this.priceList.keys());
-      return `The price list has no product “${product}”.${didYouMean(near)}`;
-    }
-    return kinds.includes(found.kind)
-      ? undefined
-      : `“${product}” is of the kind ${found.kind}; ${kinds.join(' or ')} is wanted here.`;
   }
 
   private add(place: CellPlace, type: ValueType, content: CellContent): number {

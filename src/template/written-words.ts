@@ -2,11 +2,13 @@ import { cellName } from '../formula/cell-name.ts';
 import type { CellPlace } from '../formula/cells.ts';
 import type { CompiledStack, SayPiece } from './compiled-stack.ts';
 import type { GivenValue, StackEntries } from './entries.ts';
-import type { RowCell } from './line-schema.ts';
+import type { ColumnFile, LineFile, RowCell } from './line-schema.ts';
 import { ownValue } from './own-value.ts';
 import type { FaultReporter } from './sheet-fault.ts';
 import { standingRows } from './table-rows.ts';
-import { writtenRefusal } from './written-text.ts';
+import { givenInFile, valueRefusal } from './value-refusal.ts';
+
+type WordsDefinition = Extract<LineFile | ColumnFile, { kind: 'words' }>;
 
 /** What people have written in the lines and columns of an option that take words; `''` where nobody has yet. */
 export interface WrittenWords {
@@ -25,7 +27,7 @@ export function writtenWords(
   const lines = new Map<string, string>();
   for (const [name, { definition, path }] of stack.lines)
     if (definition.kind === 'words')
-      lines.set(name, textOf(entries.lines.get(name), definition.words, name, path, report));
+      lines.set(name, textOf(definition, entries.lines.get(name), definition.words, path, report));
   const tables = new Map<string, ReadonlyMap<string, readonly string[]>>();
   for (const [name, table] of stack.tables) {
     const columns = [...table.columns.values()].flatMap(({ definition }) =>
@@ -37,13 +39,7 @@ export function writtenWords(
     const inRows = (column: (typeof columns)[number]): string[] =>
       (rows.get(name) ?? []).map(({ id }) => {
         const own = ownValue(standing.get(id) ?? {}, column.name) ?? column.words;
-        return textOf(
-          given?.cells.get(id)?.get(column.name),
-          own,
-          column.name,
-          cellName(name, id, column.name),
-          report,
-        );
+        return textOf(column, given?.cells.get(id)?.get(column.name), own, cellName(name, id, column.name), report);
       });
     tables.set(name, new Map(columns.map((column) => [column.name, inRows(column)])));
   }
@@ -67,15 +63,16 @@ export function writtenIn(written: WrittenWords, table: string, column: string, 
 }
 
 function textOf(
+  definition: WordsDefinition,
   given: GivenValue | undefined,
   own: RowCell,
-  name: string,
   path: string,
   report: FaultReporter,
 ): string {
-  const text = given === undefined ? own : given.value;
-  const isWords = typeof text === 'string' && (given === undefined || given.kind === 'written');
-  const refusal = isWords ? writtenRefusal(text) : 'Words are wanted here.';
-  if (refusal !== undefined) report(path, `“${name}”: ${refusal}`);
-  return isWords ? text : '';
+  const held = given ?? (typeof own === 'object' ? undefined : givenInFile(definition, own));
+  const { name } = definition;
+  const refusal =
+    held === undefined ? `A row gives no formula for “${name}”.` : valueRefusal(definition, held, { name });
+  if (refusal !== undefined) report(path, refusal);
+  return held?.kind === 'written' ? held.value : '';
 }

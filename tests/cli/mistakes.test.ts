@@ -11,7 +11,7 @@ function faultsOf(...words: string[]): readonly string[] {
 }
 
 describe('mistakes of all sorts come in one go', () => {
-  const tooMuch = '--set target_margin=2: “target_margin” must lie between 0 and 0.95; 2 does not.';
+  const tooMuch = '--set target_margin=2: “target_margin” must lie between 0 and 95 %; 200 % does not.';
 
   it('a wrong option, a misspelt system, a missing file, a misspelt name, rows and values', () => {
     const words = ['--system', 'flake-ful-broadcast', '--jsn', '--set', 'labor_rate=40', '--set', 'target_margin=2'];

@@ -34,10 +34,10 @@ describe('words on the command line', () => {
 
   it('are refused over 80 characters, with control characters, and where a number stands in a row', () => {
     expect(faultsOf([solid], { set: { reader_name: 'x'.repeat(81) } })).toEqual([
-      expect.stringContaining('“reader_name”: At most 80 characters may stand here; these are 81.'),
+      expect.stringContaining('At most 80 characters may stand here; these are 81.'),
     ]);
     expect(faultsOf([solid], { set: { reader_name: 'Dana\u0007' } })).toEqual([
-      expect.stringContaining('“reader_name”: Only plain text in one line may stand here.'),
+      expect.stringContaining('Only plain text in one line may stand here.'),
     ]);
     expect(faultsOf([solid], { rows: { moisture_tests: [{ taken_by: 7 }] } })).toEqual([
       expect.stringContaining('“taken_by” takes words, not a number.'),

@@ -1,5 +1,5 @@
 import { productTable } from '../../src/formula/cells.ts';
-import { valueRefusal } from '../../src/quote/value-refusal.ts';
+import { enteredRefusal } from '../../src/quote/entered-refusal.ts';
 import type { CompiledStack } from '../../src/template/compiled-stack.ts';
 import type { ColumnFile, LineFile } from '../../src/template/line-schema.ts';
 import { type OptionPlan, planOption } from '../../src/template/plan.ts';
@@ -52,14 +52,14 @@ function partsOf(stack: CompiledStack, { set = {}, instead = {}, rows = {} }: Gi
     if (!standing || ('perRow' in definition && definition.perRow)) laidSet[name] = value;
     if (!standing) continue;
     cellSet[name] = value;
-    refused ||= valueRefusal(definition, value, []) !== undefined;
+    refused ||= enteredRefusal(definition, value, []) !== undefined;
   }
   for (const [table, own] of Object.entries(rows))
     for (const cells of own)
       for (const [column, value] of Object.entries(cells)) {
         const definition = stack.tables.get(table)?.columns.get(column)?.definition;
         if (typeof value !== 'number' || definition?.kind !== 'entry') continue;
-        refused ||= valueRefusal(definition, value, []) !== undefined;
+        refused ||= enteredRefusal(definition, value, []) !== undefined;
       }
   return { laid: { set: laidSet, instead, rows }, set: cellSet, refused };
 }

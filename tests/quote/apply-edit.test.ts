@@ -149,6 +149,11 @@ describe('a refusal says why', () => {
     expect(refusal({ kind: 'enterLine', sheet: { kind: 'shop' }, line: 'resin_waste', value: 2 })).toMatch(/between/);
   });
 
+  it('for a number in place of the grinder that a formula chooses, which no plan could lay out', () => {
+    const value = { instead: 1 };
+    expect(refusal({ kind: 'enterLine', sheet: option, line: 'grinder_used', value })).toMatch(/is a code/);
+  });
+
   it('for a number that is none', () => {
     expect(refusal({ kind: 'enterLine', sheet: { kind: 'shop' }, line: 'resin_waste', value: Number.NaN })).toMatch(
       /must be a number/,

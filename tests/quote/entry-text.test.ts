@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ValueType } from '../../src/formula/checked-tree.ts';
-import { type EntryContext, readEntryNumber, readEntryText, whyNotEntered } from '../../src/quote/entry-text.ts';
+import { type EntryContext, readEntryNumber, readEntryText, whyNotTyped } from '../../src/quote/entry-text.ts';
 import type { ProductRow } from '../../src/template/entries.ts';
 import type { LineFile } from '../../src/template/line-schema.ts';
 import { parseUnit } from '../../src/units/unit.ts';
@@ -43,10 +43,15 @@ describe('what is typed into an entry', () => {
   });
 
   it('is held to the limits when it comes as a number, and -0 is 0', () => {
-    expect(readEntryNumber(0.2, share)).toEqual({ kind: 'value', value: 0.2 });
-    expect(readEntryNumber(-0, share)).toEqual({ kind: 'value', value: 0 });
-    expect(readEntryNumber(Number.POSITIVE_INFINITY, share)).toMatchObject({ kind: 'refused' });
-    expect(readEntryNumber(1, choice)).toMatchObject({ reason: '“film_by” takes a code, not a number.' });
+    const type = numberType('%');
+    expect(readEntryNumber(0.6, share, type)).toEqual({
+      kind: 'refused',
+      reason: '“waste” must lie between 0 and 50 %; 60 % does not.',
+    });
+    expect(readEntryNumber(0.2, share, type)).toEqual({ kind: 'value', value: 0.2 });
+    expect(readEntryNumber(-0, share, type)).toEqual({ kind: 'value', value: 0 });
+    expect(readEntryNumber(Number.POSITIVE_INFINITY, share, type)).toMatchObject({ kind: 'refused' });
+    expect(readEntryNumber(1, choice, code)).toMatchObject({ reason: '“film_by” takes a code, not a number.' });
   });
 
   it('is one of the codes of a choice, else the nearest is named', () => {
@@ -77,14 +82,14 @@ describe('what is typed into an entry', () => {
       unit: 'in/ft',
       formula: '12',
     };
-    expect(whyNotEntered(inches)).toBe('“inches_per_foot” is a constant: nothing is entered over it.');
+    expect(whyNotTyped(inches)).toBe('“inches_per_foot” is a constant: nothing is entered over it.');
   });
 
   it('is refused where a value is worked out', () => {
     const formula: LineFile = { kind: 'formula', name: 'price', label: 'Price', unit: '$', formula: 'wage * 2' };
-    expect(whyNotEntered(formula)).toBe('“price” is worked out, not entered.');
-    expect(readEntryText('5', formula, numberType('$'), field)).toMatchObject({ reason: whyNotEntered(formula) });
-    expect(readEntryNumber(5, formula)).toMatchObject({ reason: whyNotEntered(formula) });
-    expect(whyNotEntered(share)).toBeUndefined();
+    expect(whyNotTyped(formula)).toBe('“price” is worked out, not entered.');
+    expect(readEntryText('5', formula, numberType('$'), field)).toMatchObject({ reason: whyNotTyped(formula) });
+    expect(readEntryNumber(5, formula, numberType('$'))).toMatchObject({ reason: whyNotTyped(formula) });
+    expect(whyNotTyped(share)).toBeUndefined();
   });
 });

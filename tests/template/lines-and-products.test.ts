@@ -57,10 +57,13 @@ describe('the unit of a formula', () => {
 
 describe('entries, choices and checks', () => {
   it.each([
-    [entry('width', 'ft', 3, { limits: [5, 10] }), 'lines[0]: “width” must lie between 5 and 10; 3 does not.'],
+    [entry('width', 'ft', 3, { limits: [5, 10] }), 'lines[0]: “width” must lie between 5 and 10 ft; 3 ft does not.'],
     [entry('width', 'ft', '2026-01-05'), 'lines[0]: “width” is a number in ft, not “2026-01-05”.'],
     [entry('start', 'date', '2026-02-30'), 'lines[0]: “2026-02-30” is no date; write it as 2026-05-31.'],
-    [choice('finish', ['matt', 'gloss'], 'mat'), 'lines[0]: “mat” is not among the choices of “finish”: matt, gloss.'],
+    [
+      choice('finish', ['matt', 'gloss'], 'mat'),
+      'lines[0]: “mat” is not among the choices of “finish”. Did you mean “matt”?',
+    ],
     [check('dry', '1 + 1'), 'lines[0].check: This gives a plain number, and a condition is declared.'],
     [
       check('dry', '1 = 1', { say: 'At {widht}.' }),
@@ -127,7 +130,7 @@ describe('what a quote gives', () => {
   });
 
   it.each([
-    ['width', { kind: 'value', value: 60 }, `${at}.lines[0]: “width” must lie between 1 and 50; 60 does not.`],
+    ['width', { kind: 'value', value: 60 }, `${at}.lines[0]: “width” must lie between 1 and 50 ft; 60 ft does not.`],
     ['width', { kind: 'value', value: Number.NaN }, `${at}.lines[0]: “width” must be a number.`],
     [
       'finish',
@@ -173,7 +176,7 @@ describe('products', () => {
     ],
     [
       productLine('primer', ['base'], 'clear_satin'),
-      'lines[0]: “clear_satin” is of the kind clear; base is wanted here.',
+      'lines[0]: “clear_satin” is of the kind clear; “primer” takes base.',
     ],
     [
       productLine('primer', ['bas'], 'base_sand'),
@@ -199,7 +202,7 @@ describe('products', () => {
   it('a row’s product is told at the row', () => {
     const start = [{ coat: 'first', product: 'flake_granite' }];
     expect(laid([priceList, floor([], [{ ...coats(), start }])]).faults).toEqual([
-      `${at}.tables[0].start[0].product: “flake_granite” is of the kind flake; base or clear is wanted here.`,
+      `${at}.tables[0].start[0].product: “flake_granite” is of the kind flake; “product” takes base or clear.`,
     ]);
   });
 

@@ -100,7 +100,7 @@ describe('a column that chooses among the rows of a table', () => {
     [
       'a row that is not there',
       day([{ task: 'grind' }, { task: 'edges', after: 'grnd' }]),
-      'system rolled: sections[2].rows[1].after: “grnd” is not among the choices of “after”: above, grind, edges.',
+      'system rolled: sections[2].rows[1].after: “grnd” is not among the choices of “after”. Did you mean “grind”?',
     ],
     [
       'a table that is not there',

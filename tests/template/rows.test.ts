@@ -29,7 +29,7 @@ describe('the rows of a table', () => {
       'limits',
       [entryColumn('people', 'person', 1, { limits: [1, 12] })],
       { people: 13 },
-      'people: “people” must lie between 1 and 12; 13 does not.',
+      'people: “people” must lie between 1 and 12 people; 13 people does not.',
     ],
     [
       'whole numbers',

@@ -157,19 +157,19 @@ describe('what may be written', () => {
 
   it('is refused when a quote or a row gives more, or no words', () => {
     const sheets = [floor([words('read_by'), entry('width', 'ft', 3)])];
-    expect(laid(sheets, [], written('read_by', 'x'.repeat(81))).faults).toEqual([`${at}.lines[0]: “read_by”: ${long}`]);
+    expect(laid(sheets, [], written('read_by', 'x'.repeat(81))).faults).toEqual([`${at}.lines[0]: ${long}`]);
     expect(laid(sheets, [], written('width', '3')).faults).toEqual([`${at}.lines[1]: “width” takes no words.`]);
     const number: StackEntries = { ...noEntries, lines: new Map([['read_by', { kind: 'value', value: 7 }]]) };
-    expect(laid(sheets, [], number).faults).toEqual([`${at}.lines[0]: “read_by”: Words are wanted here.`]);
+    expect(laid(sheets, [], number).faults).toEqual([`${at}.lines[0]: “read_by” takes words, not a number.`]);
     const row = table('tests', [words('taken_by')], [{ taken_by: 7 }]);
-    expect(laid([floor([], [row])]).faults).toEqual(['tests.row_1.taken_by: “taken_by”: Words are wanted here.']);
+    expect(laid([floor([], [row])]).faults).toEqual(['tests.row_1.taken_by: “taken_by” takes words, not a number.']);
   });
 
   it('may be set by a system of a part, and by no question', () => {
     const part = sheet('part', 'cautions', [section('told', [words('told_by')])]);
     const set = (value: string | number) => laid([system([{ use: 'cautions', set: { told_by: value } }])], [part]);
     expect(set('the office').plan.written.lines.get('told_by')).toBe('the office');
-    expect(set(7).faults).toEqual([expect.stringContaining('Words are wanted here.')]);
+    expect(set(7).faults).toEqual([expect.stringContaining('“told_by” takes words, not a number.')]);
     const ask = { kind: 'toggle', id: 'named', label: 'Named', on: { read_by: 'Dana R.' }, off: {} };
     expect(laid([{ ...floor([words('read_by')]), asks: [ask] }]).faults).toEqual([
       'asks[0] (named): read_by: A question sets no words: a person writes them.',

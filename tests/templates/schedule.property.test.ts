@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../src/formula/cells.ts';
-import { cellName } from '../../src/quote/named-cell.ts';
+import { nameOfCell } from '../../src/quote/named-cell.ts';
 import { byColumnsOf } from '../helpers/clock-by-columns.ts';
 import type { Given } from '../helpers/given-floor.ts';
 import { type PricedFloor, quicklyPriced } from '../helpers/priced-floor.ts';
@@ -51,7 +51,7 @@ const departures = fc.record(
 function different(one: PricedFloor, other: PricedFloor): string[] {
   return one.option.plan.cells.flatMap(({ place, content }) => {
     if (content.kind === 'operator') return [];
-    const name = cellName(one.option, place);
+    const name = nameOfCell(one.option, place);
     const [left, right] = [one.value(name), other.value(name)];
     return said(one, left) === said(other, right) ? [] : [`${name}: ${said(one, left)} and ${said(other, right)}`];
   });
@@ -60,7 +60,7 @@ function different(one: PricedFloor, other: PricedFloor): string[] {
 function said({ option }: PricedFloor, value: CellValue): string {
   if (typeof value !== 'object') return String(value);
   const origin = option.plan.cells[value.origin];
-  return `${value.kind} in ${origin === undefined ? '?' : cellName(option, origin.place)}`;
+  return `${value.kind} in ${origin === undefined ? '?' : nameOfCell(option, origin.place)}`;
 }
 
 const present = <T extends object>(given: T): Readonly<Record<string, number | string>> =>
