@@ -11,7 +11,6 @@ import {
   storedTable,
   storedValue,
 } from './document-schema.ts';
-import type { Edit } from './edit.ts';
 import { mostTogether } from './edit-limits.ts';
 
 const sheet = z.discriminatedUnion('kind', [
@@ -81,6 +80,3 @@ export const editSchema = z.discriminatedUnion('kind', [
     edits: z.array(singleEdit).check(z.maxLength(mostTogether)),
   }),
 ]);
-
-/** Never, unless a kind of edit has no schema: then what it did could not be read back. */
-export type UnreadEdit = Exclude<Edit['kind'], z.infer<typeof editSchema>['kind']>;

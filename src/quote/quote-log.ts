@@ -32,8 +32,6 @@ export interface History {
   readonly undone: readonly Step[];
 }
 
-export const noHistory: History = { done: [], undone: [] };
-
 /**
  * The history a log leaves. An entry that undoes takes back the last step that stands, one that redoes brings back the
  * last that was taken; anything new ends the way forward; a note is no step. Throws for a log that `readLog` would refuse.

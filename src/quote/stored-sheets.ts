@@ -1,7 +1,6 @@
 import { readSheetValue } from '../template/read-sheet.ts';
 import type { SheetFault } from '../template/sheet-fault.ts';
 import type { SheetFile } from '../template/sheet-schema.ts';
-import { contentHash } from './canonical-json.ts';
 import type { Edit, SingleEdit } from './edit.ts';
 import type { QuoteDocument, SheetHash } from './quote-document.ts';
 import type { LogEntry } from './quote-log.ts';
@@ -9,11 +8,6 @@ import type { SheetStore } from './sheet-store.ts';
 
 /** Sheet files as parsed JSON, each under its hash. */
 export type RawSheets = ReadonlyMap<SheetHash, unknown>;
-
-export async function sheetsByHash(files: Iterable<unknown>): Promise<RawSheets> {
-  const hashed = await Promise.all([...files].map(async (file) => [await contentHash(file), file] as const));
-  return new Map(hashed);
-}
 
 /** The hashes of every sheet a quote stands on. */
 export function pinnedHashes({ sheets, options }: QuoteDocument): ReadonlySet<SheetHash> {

@@ -114,12 +114,6 @@ export class QuoteSession {
     return this.step(this.history.undone.at(-1)?.edit, 'redone');
   }
 
-  /** Tries again to store what is not saved. */
-  saveAgain(): void {
-    this.queue?.retry();
-    this.tell([]);
-  }
-
   /** Resolves when no change is on its way to the keeper. */
   async settled(): Promise<void> {
     await this.queue?.settled();

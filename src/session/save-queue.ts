@@ -42,12 +42,6 @@ export class SaveQueue {
 
   add(entry: LogEntry): void {
     this.waiting = [...this.waiting, entry];
-    this.retry();
-  }
-
-  /** Tries to store what waits. */
-  retry(): void {
-    if (this.waiting.length === 0) return;
     this.asked = true;
     this.current = { kind: 'saving' };
     this.running ??= this.run();

@@ -1,4 +1,4 @@
-import { isCode } from '../formula/code-text.ts';
+import { codeRefusal } from '../formula/code-text.ts';
 import { nearestName } from '../formula/nearest-name.ts';
 import { didYouMean } from '../units/nearest-word.ts';
 import { cellRefusal } from './apply-set.ts';
@@ -10,6 +10,7 @@ import { noRow } from './row-choices.ts';
 import type { FaultReporter } from './sheet-fault.ts';
 import type { Brought } from './sheet-schema.ts';
 import { unknownCells } from './table-shape.ts';
+import { rowFormulaRefusal } from './value-refusal.ts';
 
 /** Reads the formulas that a row gives, telling what is wrong in them. */
 export type RowReader = (table: DeclaredTable, cells: RowFile, path: string) => void;
@@ -117,9 +118,8 @@ class RowTeller {
   }
 
   private refusal(column: ColumnFile, cell: RowCell): string | undefined {
-    if (typeof cell === 'object')
-      return column.kind === 'entry' && column.perRow ? undefined : `A row gives no formula for “${column.name}”.`;
-    if (column.kind === 'key') return isCode(String(cell)) ? undefined : `“${cell}” is no code.`;
+    if (typeof cell === 'object') return rowFormulaRefusal(column);
+    if (column.kind === 'key') return codeRefusal(String(cell));
     const ofOwn = column.kind === 'choice' && column.rowOf === this.own;
     return ofOwn && (cell === this.sample.code || cell === noRow) ? undefined : cellRefusal(column, cell);
   }

@@ -14,12 +14,6 @@ export const kilogramsPerPound = 0.45359237;
 export const gramsPerOunce = 28.349523125;
 /** What a pound weighs under standard gravity is its force; a newton on a square millimetre is a megapascal: 0.006894757. */
 const megapascalsPerPsi = (kilogramsPerPound * 9.80665) / millimetresPerInch ** 2;
-export const cubicInchesPerGallon = 231;
-const squareInchesPerSquareFoot = 144;
-const milsPerInch = 1000;
-
-/** Area that one gallon covers one mil thick, ft2*mil/gal: 231/144*1000 = 1604.1667. */
-export const filmConstant = (cubicInchesPerGallon / squareInchesPerSquareFoot) * milsPerInch;
 
 /** What an atom is shown in, as many of it as `factor` says; a power of an atom may have a measure of its own. */
 const metricAtoms: ReadonlyMap<string, { readonly atom: string; readonly factor: number }> = new Map([

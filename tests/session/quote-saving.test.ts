@@ -92,7 +92,7 @@ describe('saving', () => {
     expect(session.saved).toEqual({ kind: 'saved' });
   });
 
-  it('comes again at once when the next change came while it failed, and when it is asked for', async () => {
+  it('comes again at once when the next change came while it failed, and then with the change after that', async () => {
     const keeper = new HeldKeeper();
     const session = started({ keeper });
     session.dispatch(waste(0.1));
@@ -101,9 +101,9 @@ describe('saving', () => {
     expect(session.saved.kind).toBe('saving');
     await keeper.answer(1, 'No.');
     expect(session.saved).toEqual({ kind: 'not saved', reason: 'No.' });
-    session.saveAgain();
+    session.dispatch(waste(0.3));
     await keeper.answer(2);
-    expect(keeper.asked.map(({ entries }) => entries.map(({ seq }) => seq))).toEqual([[1], [1, 2], [1, 2]]);
+    expect(keeper.asked.map(({ entries }) => entries.map(({ seq }) => seq))).toEqual([[1], [1, 2], [1, 2, 3]]);
     expect(session.saved).toEqual({ kind: 'saved' });
   });
 

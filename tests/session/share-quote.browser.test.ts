@@ -8,12 +8,13 @@ import { lineValue } from '../../src/quote/option-results.ts';
 import { optionSummaries } from '../../src/quote/quote-head.ts';
 import { QuoteStacks } from '../../src/quote/quote-stacks.ts';
 import { pinSheets } from '../../src/quote/sheet-store.ts';
-import { type RawSheets, sheetsByHash, withStoredSheets } from '../../src/quote/stored-sheets.ts';
+import { type RawSheets, withStoredSheets } from '../../src/quote/stored-sheets.ts';
 import { QuoteSession } from '../../src/session/quote-session.ts';
 import { SharedQuote, storeKeeper } from '../../src/session/share-quote.ts';
 import { openQuoteStore, type QuoteStore } from '../../src/storage/quote-store.ts';
 import { composeSheet } from '../../src/template/compose.ts';
 import { productFieldsOf } from '../../src/template/product-fields.ts';
+import { sheetsByHash } from '../helpers/sheets-by-hash.ts';
 import { until } from '../helpers/until.ts';
 
 interface SystemFile {

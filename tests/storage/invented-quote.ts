@@ -2,8 +2,9 @@ import type { Edit } from '../../src/quote/edit.ts';
 import type { QuoteDocument } from '../../src/quote/quote-document.ts';
 import type { QuoteHead } from '../../src/quote/quote-head.ts';
 import type { LogEntry, Move } from '../../src/quote/quote-log.ts';
-import { type RawSheets, sheetsByHash } from '../../src/quote/stored-sheets.ts';
+import type { RawSheets } from '../../src/quote/stored-sheets.ts';
 import { openQuoteStore, type QuoteStore, type StoredNewQuote } from '../../src/storage/quote-store.ts';
+import { sheetsByHash } from '../helpers/sheets-by-hash.ts';
 
 const firstTime = '2026-05-31T14:00:00.000Z';
 
