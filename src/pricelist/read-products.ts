@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { codeRefusal } from '../formula/code-text.ts';
+import { type Limits, limitsRefusal } from '../units/limits.ts';
 import { didYouMean, nearestWord } from '../units/nearest-word.ts';
 import { readTyped } from '../units/typed-number.ts';
 import type { Unit } from '../units/unit.ts';
@@ -10,6 +11,7 @@ export interface PriceField {
   /** Of a number; a field without one holds one of `codes`. */
   readonly unit?: Unit;
   readonly codes?: readonly string[];
+  readonly limits?: Limits;
   /** Kinds of product that have the field; undefined: all. */
   readonly kinds?: readonly string[];
 }
@@ -164,9 +166,9 @@ class RowReader {
       return undefined;
     }
     const read = readTyped(text, field.unit, { shareAs: 'fraction' });
-    if (read.kind === 'fault') refuse(field.name, read.reason);
-    else if (read.value < 0 && field.unit.point === undefined) refuse(field.name, 'A product’s field is not negative.');
-    else return read.value;
+    const refusal = read.kind === 'fault' ? read.reason : numberRefusal(read.value, field, field.unit);
+    if (read.kind !== 'fault' && refusal === undefined) return read.value;
+    refuse(field.name, refusal ?? '');
     return undefined;
   }
 
@@ -179,4 +181,9 @@ class RowReader {
     if (text !== '') refuse(field.name, `Products of the kind ${kind} have no “${field.name}”; leave it empty.`);
     return undefined;
   }
+}
+
+function numberRefusal(value: number, { name, limits }: PriceField, unit: Unit): string | undefined {
+  if (limits !== undefined) return limitsRefusal(name, value, limits, unit);
+  return value < 0 && unit.point === undefined ? 'A product’s field is not negative.' : undefined;
 }

@@ -1,5 +1,6 @@
 import type { NamedColumn } from '../formula/cell-name.ts';
 import type { Checked, ValueType } from '../formula/checked-tree.ts';
+import type { Limits } from '../units/limits.ts';
 import type { Unit } from '../units/unit.ts';
 import type { ComposedSheet, PlacedRow } from './composed-sheet.ts';
 import type { FormerNames } from './former-names.ts';
@@ -82,6 +83,8 @@ export interface ProductField {
   /** Kinds that have the field; undefined: all. */
   readonly kinds?: readonly string[];
   readonly codes?: readonly string[];
+  /** Of its numbers in a price list. */
+  readonly limits?: Limits;
 }
 
 /** What a column is in rows of a unit case: that of a column whose unit is fixed is the same in all. */

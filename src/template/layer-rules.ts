@@ -20,7 +20,10 @@ function misplaced(section: SectionFile, layer: Layer): string | undefined {
     case 'rows':
       return layer === 'system' || layer === 'part' ? undefined : 'Only a system or a part adds rows to tables.';
     case 'own':
-      return layer === 'pricelist' && section.lines.length > 0 ? 'A price list has no lines.' : undefined;
+      if (layer === 'pricelist') return section.lines.length > 0 ? 'A price list has no lines.' : undefined;
+      return section.tables.some(({ columns }) => columns.some(({ kinds }) => kinds !== undefined))
+        ? 'Only fields of a price list have kinds.'
+        : undefined;
     default:
       return section satisfies never;
   }

@@ -40,7 +40,10 @@ function fieldOf(column: ColumnFile, path: string, report: FaultReporter): Produ
     return undefined;
   }
   const unit = parseUnit(column.unit ?? '');
-  if (unit.kind === 'unit') return { ...common, unit: unit.unit, type: { kind: 'number', unit: unit.unit } };
+  // A field that is yes or no is 1 or 0.
+  const limits = column.yesNo ? ([0, 1] as const) : column.limits;
+  if (unit.kind === 'unit')
+    return { ...common, unit: unit.unit, type: { kind: 'number', unit: unit.unit }, ...(limits && { limits }) };
   report(`${path}.unit`, unit.reason);
   return { ...common, type: { kind: 'faulty' } };
 }

@@ -1,6 +1,6 @@
 import { codeRefusal } from '../formula/code-text.ts';
 import { nearestName } from '../formula/nearest-name.ts';
-import { formatNumber, formatQuantity } from '../units/format.ts';
+import { type Limits, limitsRefusal } from '../units/limits.ts';
 import type { Measures } from '../units/measures.ts';
 import { didYouMean } from '../units/nearest-word.ts';
 import { serialDay } from '../units/serial-day.ts';
@@ -169,29 +169,21 @@ function entryRefusal(definition: EntryLike, value: number | string, context: Re
       ? `“${value}” is no date; write it as 2026-05-31.`
       : `“${name}” is a number in ${definition.unit ?? 'its unit'}, not “${value}”.`;
   if (!Number.isFinite(value)) return notANumber(name);
-  const [least, most] = definition.limits ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  if (value < least || value > most) return beyondLimits(value, [least, most], definition, context);
+  const beyond = definition.limits && beyondLimits(value, definition.limits, definition, context);
+  if (beyond !== undefined) return beyond;
   if (definition.whole && !Number.isInteger(value)) return `“${name}” must be a whole number.`;
   if (definition.yesNo && value !== 0 && value !== 1) return `“${name}” is 1 for yes or 0 for no.`;
   return undefined;
 }
 
-const closeDecimals = 6;
-
-/** The unit stands once behind both limits; what is just beyond one does not read as the limit. */
 function beyondLimits(
   value: number,
-  [least, most]: readonly [number, number],
+  limits: Limits,
   definition: EntryLike,
-  context: RefusalContext,
-): string {
-  const { name, measures = 'us' } = context;
+  { name, unit, measures }: RefusalContext,
+): string | undefined {
   const declared = definition.unit === undefined ? undefined : parseUnit(definition.unit);
-  const unit = declared?.kind === 'unit' ? declared.unit : (context.unit ?? one);
-  const said = (number: number): string => formatQuantity(number, unit, { measures });
-  const isAsLimit = said(value) === said(least) || said(value) === said(most);
-  const beyond = isAsLimit ? formatQuantity(value, unit, { measures, digits: closeDecimals }) : said(value);
-  return `“${name}” must lie between ${formatNumber(least, unit, { measures })} and ${said(most)}; ${beyond} does not.`;
+  return limitsRefusal(name, value, limits, declared?.kind === 'unit' ? declared.unit : (unit ?? one), measures);
 }
 
 function notANumber(name: string): string {

@@ -117,6 +117,7 @@ export function coatTable(
       column('need', 'Need', 'film', false),
     ],
     rows: coats.map((id) => ({ id, label: `The ${id}`, fields: coatFields(`The ${id}`, changes) })),
+    note: '',
     telling: ['coverage', 'need'],
   };
 }

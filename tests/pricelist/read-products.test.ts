@@ -10,7 +10,7 @@ function unit(text: string): Unit {
 
 const fields: readonly PriceField[] = [
   { name: 'pack_gallons', unit: unit('gal'), kinds: ['base'] },
-  { name: 'solids', unit: unit('%'), kinds: ['base'] },
+  { name: 'solids', unit: unit('%'), kinds: ['base'], limits: [0.05, 1] },
   { name: 'pack_price', unit: unit('$') },
   { name: 'chemistry', codes: ['epoxy', 'aspartic'], kinds: ['base'] },
 ];
@@ -37,6 +37,12 @@ describe('a price list', () => {
       name: 'Base, grey',
       fields: { pack_gallons: 3, solids: 0.97, pack_price: 1135.5, chemistry: 'epoxy' },
     });
+  });
+
+  it('refuses solids of 97 as a fraction, which are 9,700 %', () => {
+    expect(faults('base_grey,base,Base,3,97,10,epoxy')).toEqual([
+      '2 solids: “solids” must lie between 5 and 100 %; 9,700 % does not.',
+    ]);
   });
 
   it('names the line of a fault as an editor counts it, past a blank line and a line break in quotes', () => {

@@ -149,6 +149,17 @@ describe('each layer has its own', () => {
     ['part', [use], {}, ['sections[0]: A part does not use other parts.']],
     ['shop', [rows], {}, ['sections[0]: Only a system or a part adds rows to tables.']],
     ['pricelist', [section('a', [entry('x', '1', 0)])], {}, ['sections[0]: A price list has no lines.']],
+    [
+      'floor',
+      [
+        {
+          ...section('a'),
+          tables: [table('rooms', [key('room'), entryColumn('size', 'ft2', 0, { kinds: ['base'] })])],
+        },
+      ],
+      {},
+      ['sections[0]: Only fields of a price list have kinds.'],
+    ],
     ['system', [], { needs: [{ name: 'area', unit: 'ft2' }] }, ['needs: Only a part has needs.']],
     [
       'floor',

@@ -128,15 +128,17 @@ export class GridOrCards extends LitElement {
         table,
         table.columns.some((column) => column.detail),
       )}</sheet-grid
-    >`;
+    >${noteOf(table)}`;
   }
 
   private cardList(table: ShownTable): TemplateResult {
     if (table.rows.length === 0)
       return html`<h4>${table.title}</h4>
+        ${noteOf(table)}
         <p class="light">No rows: nothing of this is on the job.</p>
         ${tableFaults(table, this.refusals)} ${this.actions(table, false)}`;
     return html`<h4 id="title">${table.title}</h4>
+      ${noteOf(table)}
       <ul aria-labelledby="title">
         ${repeat(
           table.rows,
@@ -187,6 +189,10 @@ export class GridOrCards extends LitElement {
   private cards(): RowCard[] {
     return [...(this.renderRoot?.querySelectorAll('row-card') ?? [])];
   }
+}
+
+function noteOf({ note }: ShownTable): TemplateResult | typeof nothing {
+  return note === '' ? nothing : html`<p class="light">${note}</p>`;
 }
 
 declare global {

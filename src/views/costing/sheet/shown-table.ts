@@ -17,6 +17,8 @@ import { type ShownColumn, seenColumns, shownColumns, tellingColumns } from './s
 export interface ShownTable {
   readonly name: string;
   readonly title: string;
+  /** What the sheet says of the table; empty when it says nothing. */
+  readonly note: string;
   /** Whether rows may be added and taken away. */
   readonly free: boolean;
   readonly columns: readonly ShownColumn[];
@@ -51,6 +53,7 @@ export function shownTable(name: string, sheet: SheetInView): ShownTable | undef
     return {
       name,
       title: table.definition.title,
+      note: table.definition.note ?? '',
       free: table.definition.rows === 'free',
       columns: shownColumns(table, sheet),
       rows: shownRows(table, sheet),

@@ -57,6 +57,16 @@ async function openCard(table: GridOrCards, at: number): Promise<RowCard> {
   return card;
 }
 
+describe('what a sheet says of a table', () => {
+  it('stands with it as a grid, as cards and where it has no rows', async () => {
+    const note = 'No stem wall stands in a door.';
+    expect((await tableOf({ ...coatTable(), note })).renderRoot.textContent).to.contain(note);
+    asOnAPhone();
+    expect((await tableOf({ ...coatTable(), note })).renderRoot.textContent).to.contain(note);
+    expect((await tableOf({ ...coatTable([]), note })).renderRoot.textContent).to.contain(note);
+  });
+});
+
 describe('columns of detail', () => {
   const folded = (table: ShownTable): ShownTable => ({
     ...table,

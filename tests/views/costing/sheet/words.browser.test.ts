@@ -34,6 +34,7 @@ function testsTable(words: string): ShownTable {
       { name: 'taken_by', label: 'Read by', group: '', detail: false, words: true },
     ],
     rows: [{ id: 'dish', label: 'Dish', fields: [rowName, wordsView(words)] }],
+    note: '',
     telling: [],
   };
 }
