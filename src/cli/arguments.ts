@@ -12,7 +12,7 @@ export interface Arguments {
   /** What tables and explanations are told in. */
   readonly measures: Measures;
   readonly show:
-    | { readonly kind: 'tables' | 'json' | 'list' | 'help' }
+    | { readonly kind: 'tables' | 'brief' | 'json' | 'list' | 'help' }
     | { readonly kind: 'explain'; readonly name: string };
 }
 
@@ -30,6 +30,7 @@ const optionForms: Readonly<Record<string, string | undefined>> = {
   '--explain': 'NAME',
   '--metric': undefined,
   '--json': undefined,
+  '--brief': undefined,
   '--list': undefined,
   '--help': undefined,
 };
@@ -111,10 +112,11 @@ function readRows(table: string, json: string, faults: string[]): unknown {
 function shown(options: readonly Option[], faults: string[]): Arguments['show'] {
   const names = new Set(options.map((option) => option.name));
   if (names.has('--help')) return { kind: 'help' };
-  const ways = ['--json', '--explain', '--list'].filter((name) => names.has(name));
+  const ways = ['--json', '--brief', '--explain', '--list'].filter((name) => names.has(name));
   if (ways.length > 1) faults.push(messages.chooseOne(ways));
   const explained = options.find((option) => option.name === '--explain')?.value;
   if (explained !== undefined) return { kind: 'explain', name: explained };
   if (names.has('--json')) return { kind: 'json' };
+  if (names.has('--brief')) return { kind: 'brief' };
   return { kind: names.has('--list') ? 'list' : 'tables' };
 }

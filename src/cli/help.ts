@@ -14,6 +14,7 @@ export const help = `Prices one or more coating systems on a floor.
   --rows TABLE=JSON  Gives a table other rows: --rows areas='[{"place":"Bay","length":24,"width":22}]'.
                      --set applies after it.
   --pricelist FILE   Products from this CSV file in place of the demo's.
+  --brief            Prices only: a line a system with its price, price a square foot and days on site.
   --json             Every line, table and check as JSON, in place of the readable tables.
   --explain NAME     Why one line, or one cell TABLE.ROW.COLUMN, is what it is.
   --metric           Tables and explanations in metres, litres, kilograms and °C. The prices are the same. Numbers

@@ -1,6 +1,7 @@
 import { lineOrTableOf } from '../formula/cell-name.ts';
 import type { Measures } from '../units/measures.ts';
 import { type Arguments, readArguments } from './arguments.ts';
+import { briefOutput } from './brief-output.ts';
 import { datedEntries } from './dated-entries.ts';
 import { explainOutput } from './explain-output.ts';
 import { isForSale } from './for-sale.ts';
@@ -71,13 +72,15 @@ function isDoubtful(name: string, { given }: Arguments, priced: PriceOutcome): b
   return priced.systems.length === 0 || (priced.kind === 'faults' && given.rows.has(lineOrTableOf(name)));
 }
 
-function shown(kind: 'tables' | 'json' | 'list', priced: PriceOutcome, measures: Measures): CommandResult {
+function shown(kind: 'tables' | 'brief' | 'json' | 'list', priced: PriceOutcome, measures: Measures): CommandResult {
   const { systems } = priced;
   const notices = priced.kind === 'priced' ? priced.notices : [];
   const forSale = systems.every(({ results }) => isForSale(results));
   switch (kind) {
     case 'tables':
       return { kind: 'output', text: tableOutput(systems, measures), forSale, notices };
+    case 'brief':
+      return { kind: 'output', text: briefOutput(systems, measures), forSale, notices };
     case 'json':
       return { kind: 'output', text: jsonOutput(systems), forSale, notices };
     case 'list':

@@ -4,43 +4,76 @@ import { saidTexts, togetherByLabel } from '../quote/said-texts.ts';
 import { openChecks, type ToldCheck } from '../quote/told-checks.ts';
 import { writtenNotes } from '../quote/written-notes.ts';
 import { resultLines, resultsIn } from '../template/result-lines.ts';
-import { formatNumber, formatQuantity, unitSuffix } from '../units/format.ts';
+import { formatNumber, unitSuffix } from '../units/format.ts';
 import type { Measures } from '../units/measures.ts';
 import { labelIn } from '../units/said-units.ts';
-import { bigNumber } from './big-number.ts';
+import { briefLines, priceText } from './brief-output.ts';
 import { failureWords } from './failure-words.ts';
 import { hoursLines } from './hours-output.ts';
 import { lineIn, type TypedValue, wordsOf } from './option-cells.ts';
 import type { PricedSystem } from './price-systems.ts';
 import { purchaseLines } from './purchases-output.ts';
 import { layTable, pageWidth, plain, wrap } from './text-layout.ts';
+import { saysTheSame, toldTogether } from './told-once.ts';
 
 const severities: readonly ToldCheck['severity'][] = ['stop', 'caution', 'note'];
 /** The hours tell those of the crew’s time. */
 const ofHours: readonly string[] = resultsIn('crew time');
 
-/** What to buy, hours, money, what the customer is told, checks and price of each system, for a terminal. */
+/**
+ * What to buy, hours, money, what the customer is told, checks and price of each system, for a terminal. Of several, what
+ * more than one is cautioned of stands once behind them, and then their prices.
+ */
 export function tableOutput(systems: readonly PricedSystem[], measures: Measures = 'us'): string {
-  const blocks = systems.map(({ sheet, results }) => {
-    const checks = openChecks(results, measures).toSorted(
-      (a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity),
-    );
-    const sections = [
+  const checked = systems.map(({ sheet, results }) => ({
+    title: sheet.title,
+    checks: openChecks(results, measures).toSorted(worstFirst),
+  }));
+  const together = toldTogether(checked);
+  const shared = together.flatMap(({ checks }) => checks);
+  const blocks = systems.map(({ sheet, results }, at) =>
+    joined([
       headLines(sheet.title, sheet.id, results, measures),
       purchaseLines(results, measures),
       hoursLines(results, measures),
       moneyLines(results, measures),
       customerLines(results, measures),
       writtenLines(results),
-      checks.length === 0 ? ['Every check holds.'] : ['CHECKS', ...checks.flatMap(checkLines)],
-      priceLines(sheet.title, results, checks, measures),
-    ];
-    return sections
-      .filter((lines) => lines.length > 0)
-      .map((lines) => lines.join('\n'))
-      .join('\n\n');
-  });
+      ownCheckLines(checked[at]?.checks ?? [], shared),
+      priceLines(sheet.title, results, checked[at]?.checks ?? [], measures),
+    ]),
+  );
+  if (systems.length > 1)
+    blocks.push(
+      joined([
+        ...together.map(({ titles, checks }) => [
+          ...wrap(`CHECKS OF ${titles.length === systems.length ? 'ALL OF THEM' : titles.join(' AND ')}`, ''),
+          ...checks.flatMap(checkLines),
+        ]),
+        ['PRICES', ...briefLines(systems, measures)],
+      ]),
+    );
   return `${blocks.join(`\n\n${'─'.repeat(pageWidth)}\n\n`)}\n`;
+}
+
+function joined(sections: readonly (readonly string[])[]): string {
+  return sections
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join('\n'))
+    .join('\n\n');
+}
+
+function worstFirst(a: ToldCheck, b: ToldCheck): number {
+  return severities.indexOf(a.severity) - severities.indexOf(b.severity);
+}
+
+function ownCheckLines(checks: readonly ToldCheck[], shared: readonly ToldCheck[]): string[] {
+  if (checks.length === 0) return ['Every check holds.'];
+  const own = checks.filter((check) => !shared.some((other) => saysTheSame(check, other)));
+  return [
+    'CHECKS',
+    ...(own.length === 0 ? ['  Those told at the end, with other systems’.'] : own.flatMap(checkLines)),
+  ];
 }
 
 function headLines(title: string, id: string, results: OptionResults, measures: Measures): string[] {
@@ -92,15 +125,12 @@ function priceLines(title: string, results: OptionResults, checks: readonly Told
     const why = typeof price?.value === 'object' ? failureWords(results, price.value) : '';
     return wrap(`${title}: the price is incomplete. ${why}`, '  ');
   }
-  const digits = Number.isInteger(price.value) ? 0 : 2;
-  const shown = formatQuantity(price.value, price.type.unit, { digits });
-  const drawn = bigNumber(shown)?.map((line) => `  ${line}`) ?? [`  ${shown}`];
   const stops = checks.filter(({ severity }) => severity === 'stop').length;
   const words = [
     plain(title),
-    shown,
+    priceText(results),
     wordsOf(lineIn(results, 'price_per_sqft'), measures),
     ...(stops === 0 ? [] : [`not for sale: ${stops} stop${stops === 1 ? '' : 's'} above`]),
   ];
-  return [...drawn, '', ...wrap(words.join(' · '), '  ')];
+  return wrap(words.join(' · '), '  ');
 }

@@ -1,7 +1,7 @@
 import { codeRefusal } from '../formula/code-text.ts';
 import { nearestName } from '../formula/nearest-name.ts';
 import { didYouMean } from '../units/nearest-word.ts';
-import { cellRefusal } from './apply-set.ts';
+import { setRefusal } from './apply-set.ts';
 import type { DeclaredNames, DeclaredTable } from './declared-names.ts';
 import { filledRow, hole, type RowPlace } from './filled-rows.ts';
 import type { ColumnFile, RowCell, RowFile } from './line-schema.ts';
@@ -121,7 +121,7 @@ class RowTeller {
     if (typeof cell === 'object') return rowFormulaRefusal(column);
     if (column.kind === 'key') return codeRefusal(String(cell));
     const ofOwn = column.kind === 'choice' && column.rowOf === this.own;
-    return ofOwn && (cell === this.sample.code || cell === noRow) ? undefined : cellRefusal(column, cell);
+    return ofOwn && (cell === this.sample.code || cell === noRow) ? undefined : setRefusal(column, cell);
   }
 
   private holes(cell: RowCell, path: string): void {

@@ -1,3 +1,4 @@
+import { type NamedCell, type NamedColumn, parseCellName, printCellName } from '../formula/cell-name.ts';
 import { productTable } from '../formula/cells.ts';
 import { parseFormula } from '../formula/parser.ts';
 import type { Expression, Span } from '../formula/tree.ts';
@@ -77,11 +78,14 @@ class Renamer {
 
   /** A line, `table.column` or `table.row.column`. */
   path(path: string): string {
-    const steps = path.split('.');
-    const [first = '', ...rest] = steps;
-    const last = rest.at(-1);
-    if (last === undefined) return this.present(first, this.former.lines);
-    return [first, ...rest.slice(0, -1), this.present(last, this.former.columns.get(first))].join('.');
+    const name = parseCellName(path);
+    if (name === undefined) return path;
+    if (name.kind === 'line') return this.present(name.line, this.former.lines);
+    return printCellName(this.inTable(name));
+  }
+
+  private inTable<Name extends NamedColumn | NamedCell>(name: Name): Name {
+    return { ...name, column: this.present(name.column, this.former.columns.get(name.table)) };
   }
 
   private line(line: LineFile): LineFile {
@@ -104,7 +108,7 @@ class Renamer {
   private table(table: TableFile): TableFile {
     return {
       ...table,
-      gather: table.gather.map((name) => this.path(name)),
+      gather: table.gather.map((name) => this.inTable(name)),
       columns: table.columns.map((column) => this.column(column, table.name)),
       newRow: this.row(table.newRow, table.name),
       start: table.start.map((row) => this.row(row, table.name)),

@@ -61,6 +61,7 @@ describe('a command line', () => {
   it('prints one thing only', () => {
     expect(faults('--json', '--list')).toEqual(['--json and --list do not go together: choose one.']);
     expect(faults('--json', '--explain', 'price')).toEqual(['--json and --explain do not go together: choose one.']);
+    expect(faults('--brief', '--json')).toEqual(['--json and --brief do not go together: choose one.']);
     expect(faults('--json=yes')).toEqual(['--json takes no value.']);
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { briefOutput } from '../../src/cli/brief-output.ts';
 import { explainOutput } from '../../src/cli/explain-output.ts';
 import { jsonOutput } from '../../src/cli/json-output.ts';
 import { entryList } from '../../src/cli/list-output.ts';
@@ -142,7 +143,12 @@ describe('the tables', () => {
     expect(text).toMatch(/Grind +1 +1 +3\.017 h +3\.017 h/);
     expect(text).toMatch(/Visit 2 +2\.641 h/);
     expect(text).toMatch(/Gross profit, of price +47 {2}%/);
-    expect(text.trimEnd().split('\n').at(-1)).toBe('  Solid colour, rolled · $4,200 · $7.95/ft²');
+    expect(text).toContain('\n\n  Solid colour, rolled · $4,200 · $7.95/ft²\n');
+    expect(text.trimEnd().split('\n').slice(-3)).toEqual([
+      'PRICES',
+      '  Full flake            $4,250  $8.05/ft²  2 days on site',
+      '  Solid colour, rolled  $4,200  $7.95/ft²  3 days on site',
+    ]);
   });
 
   it('tell checks that do not hold, worst first, and that the job is not for sale', () => {
@@ -157,7 +163,61 @@ describe('the tables', () => {
   it('say that a price is incomplete, and why, in place of one', () => {
     const failed = tableOutput(priced([flake], { set: unreachable }));
     expect(failed).toContain('Full flake: the price is incomplete. minimum_job cannot be worked out');
-    expect(failed).not.toContain('█');
+    expect(failed).not.toMatch(/\$[\d,]+ · /);
+  });
+});
+
+describe('cautions and notes of several systems', () => {
+  const checksOf = (text: string): string[] => text.split('\n\n').filter((section) => /^CHECKS|\nCHECKS/.test(section));
+  const epoxy = 'Uncured they can sensitise the skin';
+
+  it('stand once where all say them in the same words, each with its own where words differ', () => {
+    const text = tableOutput(priced(both));
+    expect(text.match(new RegExp(epoxy, 'g'))).toHaveLength(1);
+    expect(text.match(/The deposit of \$1,2\d\d\.00/g)).toEqual([
+      'The deposit of $1,275.00',
+      'The deposit of $1,260.00',
+    ]);
+    const [flakes, colour, all] = checksOf(text);
+    expect(flakes).toContain('80 lb bought for a need of 79.2 lb');
+    expect([flakes, colour].join()).not.toContain(epoxy);
+    expect(all).toMatch(/^CHECKS OF ALL OF THEM\n/);
+    expect(all).toContain(epoxy);
+  });
+
+  it('say of which systems they are where a third has other words', () => {
+    const text = tableOutput(priced([...both, 'metallic']));
+    expect(text).toContain('CHECKS OF Full flake AND Solid colour, rolled\n  note     Epoxies, or blends with one: 1.');
+    expect(text.match(/Epoxies, or blends with one: 1\./g)).toHaveLength(1);
+    expect(text.match(/Epoxies, or blends with one: 2\./g)).toHaveLength(1);
+  });
+
+  it('stay with the system that alone is priced, and a stop stays with each', () => {
+    expect(tableOutput(priced([flake]))).toContain(epoxy);
+    const cold = tableOutput(priced(both, { set: { slab_temperature: 30 } }));
+    const stops = cold.match(/^ {2}stop /gm) ?? [];
+    expect(stops.length).toBeGreaterThan(3);
+    expect(checksOf(cold).filter((section) => /^ {2}stop /m.test(section))).toHaveLength(2);
+  });
+});
+
+describe('the prices alone', () => {
+  it('are a line a system: title, price, price a square foot, days on site', () => {
+    expect(briefOutput(priced(both))).toBe(
+      '  Full flake            $4,250  $8.05/ft²  2 days on site\n' +
+        '  Solid colour, rolled  $4,200  $7.95/ft²  3 days on site\n',
+    );
+  });
+
+  it('are told a square metre in metric', () => {
+    expect(briefOutput(priced([flake]), 'metric')).toBe('  Full flake  $4,250  $86.64/m²  2 days on site\n');
+  });
+
+  it('mark what is not for sale, for stops or for want of a price', () => {
+    expect(briefOutput(priced([flake], { set: { slab_temperature: 30 } }))).toMatch(
+      /\$[\d,]+ .* on site {2}not for sale: [2-9] stops\n$/,
+    );
+    expect(briefOutput(priced([flake], { set: unreachable }))).toMatch(/^ {2}Full flake {2}incomplete .*not for sale/);
   });
 });
 

@@ -114,6 +114,20 @@ describe('the command', () => {
     expect(out).toMatch(/Full flake · \$[\d,]+ · .* · not for sale: \d stops? above\n$/);
   });
 
+  it('prints prices alone with the same exit codes: 0, 3 where one is not for sale, 2 for a mistake', () => {
+    const words = ['--system', 'flake-full-broadcast', '--system', 'solid-colour', '--brief'];
+    const fair = priced(...words);
+    const cold = priced(...words, '--set', 'slab_temperature=30');
+    const wrong = priced(...words, '--set', 'target_margin=2');
+    expect([fair.code, cold.code, wrong.code]).toEqual([0, 3, 2]);
+    expect(fair.out.trimEnd().split('\n')).toHaveLength(2);
+    expect(cold.out.match(/not for sale/g)).toHaveLength(2);
+    expect({ out: wrong.out, errors: wrong.errors }).toEqual({
+      out: '',
+      errors: '--set target_margin=2: “target_margin” must lie between 0 and 95 %; 200 % does not.\n',
+    });
+  });
+
   it('names the systems there are when none is given', () => {
     const { code, out, errors } = priced();
     expect({ code, out }).toEqual({ code: 2, out: '' });
@@ -124,7 +138,17 @@ describe('the command', () => {
     const [list, help] = [priced('--list'), priced('--help')];
     expect(list.code + help.code).toBe(0);
     expect(list.out).toMatch(/flake-full-broadcast {2}Full flake\n/);
-    for (const option of ['--system', '--set', '--rows', '--pricelist', '--json', '--explain', '--list', '--help'])
+    for (const option of [
+      '--system',
+      '--set',
+      '--rows',
+      '--pricelist',
+      '--brief',
+      '--json',
+      '--explain',
+      '--list',
+      '--help',
+    ])
       expect(help.out).toContain(option);
   });
 });

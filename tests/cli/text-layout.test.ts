@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { bigNumber } from '../../src/cli/big-number.ts';
 import { clip, layTable, pageWidth, plain, wrap } from '../../src/cli/text-layout.ts';
 
 describe('text for a terminal', () => {
@@ -33,15 +32,5 @@ describe('text for a terminal', () => {
     );
     expect(lines.map((line) => line.length)).toEqual([pageWidth, pageWidth, pageWidth]);
     expect(lines[1]).toMatch(/n… {3}\$1\.00$/);
-  });
-});
-
-describe('a big number', () => {
-  it('is drawn in three lines: 14', () => {
-    expect(bigNumber('14')).toEqual(['▄█  █ █', ' █  ▀▀█', '▀▀▀   ▀']);
-  });
-
-  it('is not drawn when a sign has no form', () => {
-    expect(bigNumber('4 %')).toBeUndefined();
   });
 });
