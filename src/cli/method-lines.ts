@@ -116,7 +116,7 @@ function unitOf(definition: Definition): string {
     case 'formula':
       return definition.code === true ? 'code' : unitWords(definition.unit);
     case 'operated':
-      return unitWords(definition.unit);
+      return definition.unit === undefined ? 'code' : unitWords(definition.unit);
     default:
       return '';
   }

@@ -63,10 +63,8 @@ export interface ClockDay {
   readonly begins: ClockHour;
   readonly loading: Hours;
   readonly drive: Hours;
-  /** When the crew leaves the site at the latest. */
+  /** When the crew leaves the site on a day that does not end the work. */
   readonly leaves: ClockHour;
-  /** Minutes over it that cost no other day. */
-  readonly grace: Hours;
 }
 
 export type ClockReading =
@@ -84,7 +82,7 @@ const tripsRead = [
   ...['trip', 'used', 'arrives', 'crew_here', 'set_up_hours', 'load_out_hours'],
   ...['worked', 'paid', 'days_charged'],
 ];
-const linesRead = ['day_begins', 'loading_time', 'drive_time', 'day_length', 'day_stretch', 'grace_hours'];
+const linesRead = ['day_begins', 'loading_time', 'drive_time', 'site_until'];
 
 /** Reads an option's clock. Hours are from midnight of the first day. */
 export function readClock(results: OptionResults): ClockReading {
@@ -234,7 +232,6 @@ function dayOf(reader: CellReader): ClockDay {
     begins: clockHour(begins),
     loading: hours(reader.line('loading_time')),
     drive: hours(drive),
-    leaves: clockHour(begins + reader.line('day_length') + reader.line('day_stretch') - drive),
-    grace: hours(reader.line('grace_hours')),
+    leaves: clockHour(reader.line('site_until')),
   };
 }

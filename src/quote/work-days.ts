@@ -54,13 +54,14 @@ interface Piece {
 }
 
 /** A task that is not done when the crew leaves goes on the next morning. */
-function piecesOf(task: ClockTask, { day: { begins, loading, drive, leaves, grace } }: Clock): Piece[] {
+function piecesOf(task: ClockTask, { day: { begins, loading, drive, leaves } }: Clock): Piece[] {
   const kind = task.lays === undefined ? 'task' : 'coat';
   const pieces: Piece[] = [];
   let from = task.start;
   let { day } = task;
+  const midnightOf = (day: number): ClockHour => clockHour(hoursFromDays(day - 1));
   const midnight = (): Hours => hoursFromDays(day - 1);
-  while (hoursBetween(later(later(leaves, midnight()), grace), task.finish) > noTime) {
+  while (hoursBetween(later(midnightOf(day), hours(hoursPerDay)), task.finish) > noTime) {
     const to = later(leaves, midnight());
     if (hoursBetween(from, to) > noTime) pieces.push({ day, span: { kind, from, to, task } });
     day += 1;

@@ -104,7 +104,9 @@ export class ColumnCompiler {
       case 'entry':
         return this.entryType(column, unitCase, path);
       case 'operated':
-        return this.reader.numberType(column.unit, `${path}.unit`);
+        return column.options === undefined
+          ? this.reader.numberType(column.unit, `${path}.unit`)
+          : { kind: 'code', codes: column.options.map((option) => option.code) };
       case 'formula':
         return column.code ? { kind: 'code' } : this.reader.numberType(column.unit, `${path}.unit`);
       default:

@@ -103,7 +103,12 @@ export const columnSchemas = {
     first: z.optional(formulaText),
   }),
   /** What the operator of the table gives. */
-  operated: z.strictObject({ ...columnCommon, by: operatorName, unit: z.string() }),
+  operated: z.strictObject({
+    ...columnCommon,
+    by: operatorName,
+    unit: z.optional(z.string()),
+    options: z.optional(options),
+  }),
   entry: z.strictObject({
     ...columnCommon,
     ...entryParts,

@@ -44,7 +44,7 @@ export function tellOperator(declared: DeclaredTable, scope: ScopeMaker, report:
       report(`${declared.path}.by`, `The ${by} reads ${readText(read)}.`);
   }
   for (const { column, unit } of gives)
-    if (!given.some((each) => each.name === column && each.unit === unit))
+    if (!given.some((each) => each.name === column && (each.unit ?? codes) === unit))
       report(
         `${declared.path}.by`,
         `The ${by} gives “${column}” in ${unit}; a column of that name is wanted, with “by”.`,

@@ -29,14 +29,19 @@ const dayLines = {
   clock_day: 'h',
   site_from: 'h',
   site_until: 'h',
+  stays_until: 'h',
   on_site_day: 'h',
   night: 'h',
   grace_hours: 'h',
   coat_start_until: 'h',
+  coat_margin: 'h',
   visit_begin_until: 'h',
   first_set_up: 'h',
   later_set_up: 'h',
   loading_out: 'h',
+  nearly_full: 'h',
+  longest_on_site: 'h',
+  hours_known_within: '%',
   all_beside: '1',
 } as const;
 
@@ -53,6 +58,12 @@ const results = {
   finish: ['finish', 'h'],
   clock_added: ['clockAdded', 'h'],
   window_passed: ['windowPassed', '1'],
+  planned: ['planned', '1'],
+  likely_hours: ['likelyHours', 'h'],
+  on_clock: ['onClock', 'h'],
+  paid_wait: ['paidWait', 'h'],
+  fills: ['fills', 'h'],
+  because: ['because', codes],
 } as const satisfies Readonly<Record<string, readonly [keyof TaskTimes, string]>>;
 
 const resultColumns = Object.entries(results);
@@ -137,19 +148,24 @@ function dayOf(read: InputsByName): Day {
     clockDay: read.number('clock_day'),
     siteFrom: read.number('site_from'),
     siteUntil: read.number('site_until'),
+    staysUntil: read.number('stays_until'),
     onSite: read.number('on_site_day'),
     night: read.number('night'),
     grace: read.number('grace_hours'),
     coatStartUntil: read.number('coat_start_until'),
+    coatMargin: read.number('coat_margin'),
     visitBeginUntil: read.number('visit_begin_until'),
     firstSetUp: read.number('first_set_up'),
     laterSetUp: read.number('later_set_up'),
     loadOut: read.number('loading_out'),
+    nearlyFull: read.number('nearly_full'),
+    longestOnSite: read.number('longest_on_site'),
+    knownWithin: read.number('hours_known_within'),
     allBeside: read.number('all_beside'),
   };
 }
 
-function outputOf(given: Given): OperatorOutput {
+function outputOf(given: Given | string): OperatorOutput {
   if (!(given instanceof BegunHere)) return given;
   const column = resultColumns.findIndex(([, [result]]) => result === given.result);
   return new BegunFailure(given.kind, column, given.task);

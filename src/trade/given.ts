@@ -44,11 +44,21 @@ export function fails(kind: FailureKind): never {
   throw new Begins(kind);
 }
 
-/** What `work` gives, or how it fails: `task` and `result` say where, should the failure begin there. */
+export function quotient(dividend: number, divisor: number): number {
+  return divisor === 0 ? fails('division') : dividend / divisor;
+}
+
+/** The number that `work` gives, or how it fails: `task` and `result` say where, should the failure begin there. */
 export function worked(task: number, result: string, work: () => number): Given {
+  const given = told(task, result, work);
+  if (typeof given === 'object') return given;
+  return Number.isFinite(given) ? given + 0 : new BegunHere('undefined', task, result);
+}
+
+/** What `work` tells, or how it fails. */
+export function told<Told extends number | string>(task: number, result: string, work: () => Told): Told | object {
   try {
-    const number = work();
-    return Number.isFinite(number) ? number + 0 : new BegunHere('undefined', task, result);
+    return work();
   } catch (failure) {
     if (failure instanceof Met) return failure.failure;
     if (failure instanceof Begins) return new BegunHere(failure.kind, task, result);

@@ -8,15 +8,16 @@ export interface TaskInRun {
   readonly peopleAtIt: Given;
   /** People at the task it runs beside, else at itself. */
   readonly leadPeople: Given;
+  /** Its run, counted from 1. */
+  readonly run: Given;
   /** By the clock, from its start to the end of its run; a day on site at most. */
   readonly runLeft: Given;
   /** By the clock, from its start to that of the run's coat. */
   readonly coatIn: Given;
 }
 
-interface Member extends Pick<TaskInRun, 'joined' | 'peopleAtIt' | 'leadPeople'> {
+interface Member extends Pick<TaskInRun, 'joined' | 'peopleAtIt' | 'leadPeople' | 'run'> {
   readonly task: Task;
-  readonly run: Given;
   readonly coatBegun: Given;
   readonly hours: Given;
 }
@@ -29,9 +30,9 @@ export function runsOfWork(tasks: readonly Task[], day: Day): TaskInRun[] {
   const members: Member[] = [];
   for (const task of tasks) members.push(memberOf(task, members, day));
   return members.map((member, at) => {
-    const { joined, peopleAtIt, leadPeople } = member;
+    const { joined, peopleAtIt, leadPeople, run } = member;
     const runLeft = worked(at, 'start', () => Math.min(known(day.onSite), hoursLeft(members, at, everyHour)));
-    return { joined, peopleAtIt, leadPeople, runLeft, coatIn: worked(at, 'start', () => coatIn(members, at)) };
+    return { joined, peopleAtIt, leadPeople, run, runLeft, coatIn: worked(at, 'start', () => coatIn(members, at)) };
   });
 }
 
@@ -62,9 +63,10 @@ function joins(task: Task, before: Member): number {
   return task.beside && sameVisit && noWait && anybodyFree ? 1 : 0;
 }
 
+/** Whoever has nothing to do beside helps: with all tasks where the sheet says so, else where the task allows it. */
 function peopleAt(task: Task, joined: Given, leadPeople: Given, day: Day): number {
-  const [beside, allFree] = [isOne(joined), isOne(day.allBeside)];
-  if (!beside || !allFree) return known(task.people);
+  const [beside, anyTask, thisTask] = [isOne(joined), isOne(day.allBeside), isOne(task.helped)];
+  if (!beside || !(anyTask || thisTask)) return known(task.people);
   return Math.max(known(task.people), subtract(known(task.crewHere), known(leadPeople)));
 }
 

@@ -1,21 +1,24 @@
 import { add, compareNumbers, subtract } from '../units/cell-arithmetic.ts';
 import { roundUpTo, wholePart } from '../units/decimal-rounding.ts';
-import { fails, type Given, isOne, isZero, known, worked } from './given.ts';
+import { fails, type Given, isOne, isZero, known, quotient, told, worked } from './given.ts';
 import { runsOfWork, type TaskInRun } from './runs-of-work.ts';
-import type { Coat, Day, Task, TaskTimes } from './task.ts';
+import type { Because, Coat, Day, Task, TaskTimes } from './task.ts';
+import { type OnVisitClock, visitClock } from './visit-clock.ts';
 
 /**
  * The crew's day: when each task of a job is done, in the order of the work. One pass over the tasks: each begins when what is
- * above it is done and its coat takes it, in the morning after or on another visit where the day would not hold it. Hours; times
+ * above it is done and its coat takes it, in the morning after or on another visit where the day would not hold it. The crew goes
+ * home at the usual time, and stays longer for what is left of the work where that is cheaper than another trip. Hours; times
  * are hours after midnight of the first day. A number that failed fails what is worked out from it, and nothing else.
  * As columns of formulas the same stands in templates/parts/hours/clock-columns.json.
  */
 export function schedule(tasks: readonly Task[], coats: readonly Coat[], day: Day): TaskTimes[] {
   const runs = runsOfWork(tasks, day);
+  const clock = visitClock(tasks, runs, coats, day);
   const done: Row[] = [];
   for (const [at, task] of tasks.entries()) {
-    const run = runs[at];
-    if (run !== undefined) done.push(timesOf({ task, run, above: done, before: done.at(-1), coats, day }));
+    const [run, visit] = [runs[at], clock[at]];
+    if (run && visit) done.push(timesOf({ task, run, visit, above: done, before: done.at(-1), coats, day }));
   }
   return done;
 }
@@ -23,7 +26,6 @@ export function schedule(tasks: readonly Task[], coats: readonly Coat[], day: Da
 /** A task with what the tasks below it ask. */
 interface Row extends TaskTimes {
   readonly task: Task;
-  readonly visitSoFar: Given;
   readonly loadedSoFar: Given;
   readonly leadFree: Given;
   readonly freeAt: Given;
@@ -33,6 +35,7 @@ interface Row extends TaskTimes {
 interface Here {
   readonly task: Task;
   readonly run: TaskInRun;
+  readonly visit: OnVisitClock;
   readonly above: readonly Row[];
   readonly before: Row | undefined;
   readonly coats: readonly Coat[];
@@ -40,25 +43,27 @@ interface Here {
 }
 
 function timesOf(here: Here): Row {
-  const { task, run, above, before, day } = here;
+  const { task, run, visit, above, before, day } = here;
   const { joined, peopleAtIt, leadPeople } = run;
-  const told = (result: keyof TaskTimes, work: () => number): Given => worked(above.length, result, work);
-  const ready = told('ready', () => readyAt(here));
-  const visitUsed = told('visitUsed', () => visitOf(here, ready));
-  const start = told('start', () => startOf(here, ready, visitUsed));
-  const windowPassed = told('windowPassed', () => windowPassedAt(here, start));
-  const hours = told('hours', () => labourOf(task, windowPassed));
-  const unhelpedFor = told('elapsed', () => unhelpedHours(here, start));
-  const elapsed = told('elapsed', () => elapsedOf(here, hours, unhelpedFor));
-  const finish = told('finish', () => finishOf(known(start), known(elapsed), day));
+  const { planned, likelyHours, onClock, paidWait, fills } = visit;
+  const at = (result: keyof TaskTimes, work: () => number): Given => worked(above.length, result, work);
+  const ready = at('ready', () => readyAt(here));
+  const visitUsed = at('visitUsed', () => visitOf(here, ready));
+  const start = at('start', () => startOf(here, ready, visitUsed));
+  const windowPassed = at('windowPassed', () => windowPassedAt(here, start));
+  const hours = at('hours', () => labourOf(task, windowPassed));
+  const unhelpedFor = at('elapsed', () => unhelpedHours(here, start));
+  const elapsed = at('elapsed', () => elapsedOf(here, hours, unhelpedFor));
+  const finish = at('finish', () => finishOf(here, start, elapsed));
   return {
     ...{ task, joined, peopleAtIt, leadPeople, ready, visitUsed, start, windowPassed, hours, elapsed, finish },
-    dayNo: told('dayNo', () => add(dayOf(known(start), day), 1)),
-    clockAdded: told('clockAdded', () => addedToClock(here, start, finish)),
-    visitSoFar: told('visitUsed', () => plannedSoFar(task, before)),
-    loadedSoFar: told('visitUsed', () => loadedSoFar(here, visitUsed, elapsed)),
-    leadFree: told('finish', () => known(before !== undefined && isOne(joined) ? before.leadFree : finish)),
-    freeAt: told('finish', () => (before ? Math.max(known(before.freeAt), known(finish)) : known(finish))),
+    ...{ planned, likelyHours, onClock, paidWait, fills },
+    dayNo: at('dayNo', () => add(dayOf(known(start), day), 1)),
+    clockAdded: at('clockAdded', () => addedToClock(here, start, finish)),
+    loadedSoFar: at('visitUsed', () => loadedSoFar(here, visitUsed, elapsed)),
+    leadFree: at('finish', () => known(before !== undefined && isOne(joined) ? before.leadFree : finish)),
+    freeAt: at('finish', () => (before ? Math.max(known(before.freeAt), known(finish)) : known(finish))),
+    because: told(above.length, 'because', () => becauseOf(here, visitUsed, start)),
   };
 }
 
@@ -81,7 +86,7 @@ function visitOf(here: Here, ready: Given): number {
   if (before === undefined) return 1;
   const visit = known(before.visitUsed);
   if (isZero(task.include)) return visit;
-  if (isMore(known(task.visit), known(before.visitSoFar))) return add(visit, 1);
+  if (isMore(known(task.visit), known(before.planned))) return add(visit, 1);
   const [joined, noWait] = [isOne(run.joined), !isMore(known(ready), known(before.freeAt))];
   if (joined || noWait) return visit;
   const midnight = known(day.clockDay) * dayOf(known(before.freeAt), day);
@@ -106,6 +111,24 @@ function startOf(here: Here, ready: Given, visitUsed: Given): number {
   const dayTooShort = isMore(add(free, hoursWanted(here, before)), dayEnds(midnight, day));
   if (tooLate || dayTooShort) return add(add(midnight, known(day.clockDay)), known(day.siteFrom));
   return Math.max(free, known(ready));
+}
+
+function becauseOf(here: Here, visitUsed: Given, start: Given): Because {
+  const { task, run, above, before, coats, day } = here;
+  if (isZero(task.include)) return 'left_out';
+  if (before === undefined) return 'set_up';
+  if (isMore(known(visitUsed), known(before.visitUsed)))
+    return isMore(known(task.visit), known(before.planned)) ? 'planned' : 'wait_too_long';
+  if (isOne(run.joined)) return 'beside';
+  const free = known(before.freeAt);
+  if (isMore(dayOf(known(start), day), dayOf(free, day))) {
+    const latest = add(known(day.clockDay) * dayOf(free, day), known(day.coatStartUntil));
+    return isMore(free, latest) ? 'too_late' : 'day_too_short';
+  }
+  if (!isMore(known(start), free)) return 'follows';
+  const cured = isDoneToCoat(task) && isLaidAbove(task.over, above);
+  const takes = cured ? add(downAt(task, above), known(coatOf(task, coats).recoatFrom)) : 0;
+  return isMore(known(start), takes) ? 'rests' : 'coat_ready';
 }
 
 /** On the next day, or on the one in whose first half the coat takes the next step. */
@@ -151,12 +174,19 @@ function elapsedOf({ task, run }: Here, hours: Given, unhelpedFor: Given): numbe
   return add(known(unhelpedFor), quotient(left, add(people, isOne(run.joined) ? known(run.leadPeople) : 0)));
 }
 
-/** What is not done by the end of the day goes on in the morning. */
-function finishOf(start: number, elapsed: number, day: Day): number {
-  const end = add(start, elapsed);
-  const midnight = known(day.clockDay) * dayOf(start, day);
+/** What is not done by the end of the day goes on in the morning; a day that ends the run may be longer. */
+function finishOf({ visit, day }: Here, start: Given, elapsed: Given): number {
+  const end = add(known(start), known(elapsed));
+  const midnight = known(day.clockDay) * dayOf(known(start), day);
   const over = subtract(subtract(subtract(end, midnight), known(day.siteUntil)), known(day.grace));
-  return add(end, known(day.night) * Math.max(0, roundUpTo(quotient(over, known(day.onSite)), 0)));
+  const nights = Math.max(0, roundUpTo(quotient(over, known(day.onSite)), 0));
+  const left = Math.max(known(visit.left), known(elapsed));
+  const overLong = subtract(
+    subtract(subtract(add(known(start), left), midnight), known(day.staysUntil)),
+    known(day.grace),
+  );
+  const nightsOfRun = Math.max(0, roundUpTo(quotient(overLong, known(day.onSite)), 0));
+  return add(end, known(day.night) * Math.min(nights, nightsOfRun));
 }
 
 /** With what is waited before it in the same visit; nights, and what comes after the last task of a visit, are not paid. */
@@ -170,11 +200,6 @@ function addedToClock({ before, day }: Here, start: Given, finish: Given): numbe
   return isMore(known(finish), known(before.freeAt)) ? since(known(before.freeAt)) : 0;
 }
 
-function plannedSoFar(task: Task, before: Row | undefined): number {
-  if (before === undefined) return known(task.visit);
-  return Math.max(known(before.visitSoFar), known(task.include) * known(task.visit));
-}
-
 /** Loading out that tasks of its visit have done so far. */
 function loadedSoFar({ task, before }: Here, visitUsed: Given, elapsed: Given): number {
   const loaded = (): number => known(task.loadsOut) * known(elapsed);
@@ -186,8 +211,9 @@ function loadingLeft(before: Row, day: Day): number {
   return Math.max(0, subtract(known(day.loadOut), known(before.loadedSoFar)));
 }
 
+/** The latest end of a day that is worth staying for. */
 function dayEnds(midnight: number, day: Day): number {
-  return add(add(midnight, known(day.siteUntil)), known(day.grace));
+  return add(add(midnight, known(day.staysUntil)), known(day.grace));
 }
 
 function dayOf(time: number, day: Day): number {
@@ -218,10 +244,6 @@ function coatOf(task: Task, coats: readonly Coat[]): Coat {
 
 function nowhere(): never {
   return fails('notFound');
-}
-
-function quotient(dividend: number, divisor: number): number {
-  return divisor === 0 ? fails('division') : dividend / divisor;
 }
 
 function isMore(one: number, other: number): boolean {

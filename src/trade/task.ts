@@ -44,18 +44,51 @@ export interface Coat {
 export interface Day {
   readonly clockDay: Given;
   readonly siteFrom: Given;
+  /** The usual end on site. */
   readonly siteUntil: Given;
+  /** The crew stays until then at the latest, for what is left of the work: later, another trip is cheaper. */
+  readonly staysUntil: Given;
   readonly onSite: Given;
   readonly night: Given;
   readonly grace: Given;
   readonly coatStartUntil: Given;
+  /** From the latest start of a coat to the latest end on site, loading out aside. */
+  readonly coatMargin: Given;
   readonly visitBeginUntil: Given;
   readonly firstSetUp: Given;
   readonly laterSetUp: Given;
   readonly loadOut: Given;
+  /** Within this much of its longest, a day may be over. */
+  readonly nearlyFull: Given;
+  readonly longestOnSite: Given;
+  /** Hours are known to within this share. */
+  readonly knownWithin: Given;
   /** Free hands work beside the first. */
   readonly allBeside: Given;
 }
+
+/** Why a task begins when it does. */
+export type Because =
+  /** It is not done. */
+  | 'left_out'
+  /** The crew has set up. */
+  | 'set_up'
+  /** It runs beside the one above. */
+  | 'beside'
+  /** Those above are done. */
+  | 'follows'
+  /** What is above it must rest. */
+  | 'rests'
+  /** The coat takes it. */
+  | 'coat_ready'
+  /** A later visit, as planned. */
+  | 'planned'
+  /** The day would not hold what comes after the wait. */
+  | 'wait_too_long'
+  /** No coat starts that late. */
+  | 'too_late'
+  /** The day would not hold it and what belongs to it. */
+  | 'day_too_short';
 
 /** When a task is done, and by whom. Times are hours after midnight of the first day. */
 export interface TaskTimes {
@@ -71,4 +104,15 @@ export interface TaskTimes {
   readonly finish: Given;
   readonly clockAdded: Given;
   readonly windowPassed: Given;
+  /** The visit it belongs to as planned. */
+  readonly planned: Given;
+  /** Labour as a price carries it: abrading as far as a missed window is likely. */
+  readonly likelyHours: Given;
+  /** It adds to the clock of that visit, waits, nights and ends of days aside. */
+  readonly onClock: Given;
+  /** Waited before it, if all of that visit is one go. */
+  readonly paidWait: Given;
+  /** It adds to what the visit fills of a day: at least its time on the clock, more where a coat must start in time. */
+  readonly fills: Given;
+  readonly because: Because | object;
 }

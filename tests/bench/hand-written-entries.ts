@@ -22,13 +22,21 @@ export function handEntriesOf(results: OptionResults, system: HandSystem) {
 /** Tasks that more than two people are no quicker at. */
 const byTwo = ['skim_cracks', 'shave_again', 'prime_spots'];
 
-export type TaskEntry = ReturnType<typeof taskEntry> & { readonly most: number };
+export type TaskEntry = ReturnType<typeof taskEntry> & { readonly lays: boolean; readonly most: number };
 
 function shopEntries({ number, code }: EntryReader) {
   return {
     labourRate: number('labour_rate'),
     usualCrew: number('usual_crew'),
+    dayBegins: number('day_begins'),
     dayLength: number('day_length'),
+    longestDay: number('longest_day'),
+    latestCoatStart: number('latest_coat_start'),
+    overtimeFactor: number('overtime_factor'),
+    overtimeAfterDay: number('overtime_after_day'),
+    overtimeAfterWeek: number('overtime_after_week'),
+    tripsAWeek: number('trips_a_week'),
+    knownWithin: number('hours_known_within'),
     shopTime: number('shop_time'),
     halfDay: number('half_day'),
     setUpFirst: number('set_up_first'),
@@ -64,7 +72,9 @@ function equipmentEntries({ number, rows }: EntryReader) {
     truckRate: number('truck_rate'),
     equipmentDay: number('equipment_day'),
     planetaryFrom: number('planetary_from'),
+    planetaryAlways: number('planetary_always'),
     handToolsUnder: number('hand_tools_under'),
+    walkBehindFrom: number('walk_behind_from'),
     machineSets: rows('machine_sets', (cell) => ({
       rate: cell.number('set_rate'),
       dayCost: cell.number('set_day_cost'),
@@ -136,8 +146,10 @@ function systemEntries({ number, code }: EntryReader) {
     skimWidth: number('skim_width'),
     crewExtra: number('crew_extra'),
     dayStretch: number('day_stretch'),
+    coatStartStretch: number('coat_start_stretch'),
     grace: number('grace_hours'),
     aloneUnder: number('alone_under'),
+    crewFromTimes: number('crew_from_times'),
     smallFloorTo: number('small_floor_to'),
     usualFloorFrom: number('usual_floor_from'),
     smallFloorShare: number('small_floor_share'),
@@ -193,7 +205,7 @@ function rowEntries({ rows }: EntryReader) {
     tasks: Object.fromEntries(
       Object.entries(rows('tasks', taskEntry)).map(([task, entry]) => [
         task,
-        { ...entry, most: byTwo.includes(task) ? 2 : Number.POSITIVE_INFINITY },
+        { ...entry, lays: task.startsWith('lay_'), most: byTwo.includes(task) ? 2 : Number.POSITIVE_INFINITY },
       ]),
     ),
     releasedHours: Object.values(rows('trips', (cell) => cell.number('released_hours'))),

@@ -1,5 +1,11 @@
 import type { HandEntries, TaskEntry } from './hand-written-entries.ts';
-import { type HandFloor, known, pitsInBase, roundUp } from './hand-written-floor.ts';
+import { type HandFloor, known, pitsInBase } from './hand-written-floor.ts';
+import { dayByHand, type PaidVisit, paidVisit } from './hand-written-visits.ts';
+
+export interface HandGrinding {
+  readonly rate: number;
+  readonly dayCost: number;
+}
 
 interface Task {
   readonly entry: TaskEntry;
@@ -7,42 +13,51 @@ interface Task {
   readonly hours: number;
 }
 
-/** Paid hours, crew-days and visits from the task list, by the clock. */
-export function hoursByHand(entries: HandEntries, floor: HandFloor, grindRate: number) {
+/** Paid hours, crew-days and visits from the task list, by the clock of each visit and how likely another trip is. */
+export function hoursByHand(entries: HandEntries, floor: HandFloor, grinding: HandGrinding) {
   const tasks = [
-    ...preparationTasks(entries, floor, grindRate),
+    ...preparationTasks(entries, floor, grinding.rate),
     ...repairTasks(entries, floor),
     ...systemTasks(entries, floor),
+    ...jointsAfter(entries),
   ];
   const crews = entries.releasedHours.map((_, at) => crewOf(entries, floor, at));
-  const { worked, clock, used } = byVisit(tasks, crews);
-  const { dayLength, halfDay, grace } = entries;
   const share = fixedShare(entries, floor);
-  const awayADay = entries.shopTime * share + 2 * entries.driveTime;
-  const onSiteDay = dayLength + entries.dayStretch - awayADay;
-  const total = { person_hours: 0, paid_hours: 0, crew_days: 0, visits: 0, roundTrips: 0 };
-  for (const [at, released] of entries.releasedHours.entries()) {
+  const day = dayByHand(entries, share, grinding.dayCost);
+  const { worked, clock, waited, filled, used } = byVisit(tasks, crews, day.coatMargin);
+  const visits = entries.releasedHours.flatMap((released, at) => {
     const crew = crews[at];
-    if (!used[at] || crew === undefined) continue;
+    if (!used[at] || crew === undefined) return [];
     const setUp = entries.setUpFirst * (at === 0 ? firstSetUpShare(entries, share) : share * entries.setUpShareLater);
-    const fixed = setUp + share * entries.loadOut;
-    const work = (worked[at] ?? 0) + crew * fixed;
-    const site = (clock[at] ?? 0) + fixed;
-    const days = Math.max(1, roundUp(site / (onSiteDay + grace)));
-    const away = days * awayADay;
-    total.person_hours += work;
-    total.paid_hours += Math.max(work, crew * (site - released)) + crew * away;
-    total.crew_days += Math.max(1, roundUp((site + away - grace) / dayLength / halfDay)) * halfDay;
-    total.visits += 1;
-    total.roundTrips += days;
-  }
-  return total;
+    const [work, wait, fills] = [known(clock[at]), known(waited[at]), known(filled[at])];
+    return [paidVisit(entries, day, { crew, released, setUp, worked: known(worked[at]), work, wait, fills })];
+  });
+  const total = (of: (visit: PaidVisit) => number): number => visits.reduce((sum, visit) => sum + of(visit), 0);
+  const paid_hours = total(({ paid }) => paid);
+  const roundTrips = total(({ trips }) => trips);
+  const overtime = total((visit) => visit.overtime);
+  const weeks = Math.max(1, roundTrips / entries.tripsAWeek);
+  const ofWeek = Math.max(0, paid_hours - overtime - day.crew * entries.overtimeAfterWeek * weeks);
+  return {
+    person_hours: total((visit) => visit.worked),
+    paid_hours,
+    crew_days: total(({ crewDays }) => crewDays),
+    visits: visits.length,
+    roundTrips,
+    equipmentDays: total(({ equipmentDays }) => equipmentDays),
+    overtimeCost: (overtime + ofWeek) * entries.labourRate * (entries.overtimeFactor - 1),
+  };
 }
 
-/** One person does the later visits of a small floor. */
+/** One person does the later visits of a small floor; on a larger one the others come for part of it. */
 function crewOf(entries: HandEntries, { area }: HandFloor, visit: number): number {
   const crew = entries.usualCrew + entries.crewExtra;
-  return visit > 0 && area < entries.aloneUnder ? Math.min(1, crew) : crew;
+  const { aloneUnder, crewFromTimes } = entries;
+  const alone =
+    aloneUnder === 0
+      ? 0
+      : Math.min(1, Math.max(0, (aloneUnder * crewFromTimes - area) / (aloneUnder * (crewFromTimes - 1))));
+  return visit > 0 ? crew - Math.max(0, crew - 1) * alone : crew;
 }
 
 /** What setting up and loading take, of the usual: less on a small floor. */
@@ -59,17 +74,22 @@ function firstSetUpShare({ usualCrew, crewExtra, leastSetUp }: HandEntries, shar
 }
 
 /** Hours worked and hours on the clock of each visit, and whether there is anything to do in it. */
-function byVisit(tasks: readonly Task[], crews: readonly number[]) {
+function byVisit(tasks: readonly Task[], crews: readonly number[], coatMargin: number) {
   const visits = crews.length;
   const worked = new Array<number>(visits).fill(0);
   const clock = new Array<number>(visits).fill(0);
+  const waited = new Array<number>(visits).fill(0);
+  const filled = new Array<number>(visits).fill(0);
   const used = new Array<boolean>(visits).fill(false);
+  /** What stands below a later visit's task belongs to that visit. */
+  let planned = 1;
   let lead = 0;
   let side = 0;
   let visitAbove = 0;
   let leadPeople = 0;
   for (const { entry, include, hours } of tasks) {
-    const at = entry.visit - 1;
+    planned = Math.max(planned, include * entry.visit);
+    const at = planned - 1;
     const crew = known(crews[at]);
     const people = peopleAt(entry, crew);
     const before = Math.max(lead, side);
@@ -86,11 +106,15 @@ function byVisit(tasks: readonly Task[], crews: readonly number[]) {
     }
     const added = joined ? Math.max(lead, side) - before : elapsed;
     worked[at] = (worked[at] ?? 0) + hours;
-    clock[at] = (clock[at] ?? 0) + added + include * entry.wait;
+    const begins = clock[at] ?? 0;
+    clock[at] = begins + added;
+    waited[at] = (waited[at] ?? 0) + include * entry.wait;
+    const inTime = include === 1 && entry.lays ? begins + coatMargin : 0;
+    filled[at] = Math.max(filled[at] ?? 0, begins + added, inTime);
     if (include === 1) used[at] = true;
     visitAbove = entry.visit;
   }
-  return { worked, clock, used };
+  return { worked, clock, waited, filled, used };
 }
 
 /** Where a formula says how many, it is the crew of the visit; two at most at skims and the like. */
@@ -132,8 +156,13 @@ function repairTasks(entries: HandEntries, floor: HandFloor): Task[] {
     row('skim_cracks', crackLength, entries.skimRate, skimmed),
     row('shave_again', crackLength, entries.secondShaveRate, skimmed),
     row('prime_spots', crackLength, entries.primeRate, skimmed),
-    row('fill_joints_after', jointLength, entries.jointRate, jointTreatment === 'fill_after' ? 1 : 0),
   ];
+}
+
+/** Joints filled once the floor is coated. */
+function jointsAfter({ tasks, jointLength, jointRate, jointTreatment }: HandEntries): Task[] {
+  const entry = known(tasks.fill_joints_after);
+  return [task(entry, jointLength, jointRate, jointTreatment === 'fill_after' ? 1 : 0, entry.factor)];
 }
 
 function systemTasks(entries: HandEntries, { area }: HandFloor): Task[] {

@@ -12,7 +12,7 @@ export function priceByHand(entries: HandEntries): Record<ResultLine, number> {
   const floor = measureFloor(entries);
   const grinding = grindFloor(entries, floor);
   const materials = buyByHand(entries, floor);
-  const hours = hoursByHand(entries, floor, grinding.rate);
+  const hours = hoursByHand(entries, floor, grinding);
   const cost = costOf(entries, floor, grinding, materials, hours);
   const price = priceOf(entries, cost, hours, materials.bought);
   return { ...cost, ...price, ...leftOf(entries, cost, price, floor, hours), ...hours };
@@ -25,16 +25,24 @@ interface Grinding {
 }
 
 function grindFloor(entries: HandEntries, { area }: HandFloor): Grinding {
-  const bySize =
-    area >= entries.planetaryFrom ? 'large_planetary' : area < entries.handToolsUnder ? 'hand_tools' : 'walk_behind';
-  const machine = known(entries.machineSets[entries.grinder === 'by_floor_size' ? bySize : entries.grinder]);
+  const sets = machinesUsed(entries, area);
   const hardness = known(entries.hardnessEffects[entries.hardness]);
   const old = known(entries.oldSurfaces[entries.oldSurface]);
   return {
-    rate: machine.rate * hardness.rateShare * old.rateShare,
-    dayCost: machine.dayCost,
+    rate: (hardness.rateShare * old.rateShare) / sets.reduce((sum, { set, share }) => sum + share / set.rate, 0),
+    dayCost: sets.reduce((sum, { set, share }) => sum + share * set.dayCost, 0),
     diamonds: area * Math.max(hardness.diamondUse, old.diamondUse) * entries.grindFactor,
   };
+}
+
+/** Each machine with its share of the floor: between two sizes either would do. */
+function machinesUsed(entries: HandEntries, area: number) {
+  const { planetaryFrom, planetaryAlways, handToolsUnder, walkBehindFrom } = entries;
+  const large = area >= planetaryAlways ? 1 : Math.max(0, (area - planetaryFrom) / (planetaryAlways - planetaryFrom));
+  const hand = area <= handToolsUnder ? 1 : Math.max(0, (walkBehindFrom - area) / (walkBehindFrom - handToolsUnder));
+  const bySize = { large_planetary: large, hand_tools: hand, walk_behind: Math.max(0, 1 - large - hand) };
+  const shares = entries.grinder === 'by_floor_size' ? bySize : { [entries.grinder]: 1 };
+  return Object.entries(shares).map(([machine, share]) => ({ set: known(entries.machineSets[machine]), share }));
 }
 
 type Hours = ReturnType<typeof hoursByHand>;
@@ -54,8 +62,8 @@ function costOf(
     entries.consumablesArea * area +
     entries.consumablesCoat * materials.coats +
     grinding.diamonds;
-  const labour_cost = hours.paid_hours * labourRate;
-  const equipment_cost = hours.crew_days * (entries.equipmentDay + grinding.dayCost);
+  const labour_cost = hours.paid_hours * labourRate + hours.overtimeCost;
+  const equipment_cost = hours.equipmentDays * (entries.equipmentDay + grinding.dayCost);
   const trip = 2 * entries.milesOneWay * entries.truckRate + entries.tollsAndParking;
   const travel_cost = hours.roundTrips * trip;
   const direct_cost = materials.cost + consumables_cost + labour_cost + equipment_cost + travel_cost;

@@ -44,7 +44,7 @@ describe('the JSON', () => {
 
   it('gives numbers with unit and formula, codes, truths, texts, and dates as ISO text', () => {
     const { lines } = sheets[flake];
-    expect(lines.labour_cost).toMatchObject({ unit: '$', formula: 'paid_hours * labour_rate' });
+    expect(lines.labour_cost).toMatchObject({ unit: '$', formula: 'paid_hours * labour_rate + overtime_cost' });
     expect(lines.grinder).toEqual({ value: 'by_floor_size', unit: null, formula: null });
     expect(lines.grinder_used).toMatchObject({ value: 'walk_behind', unit: null });
     expect(lines.crew_there).toEqual({ value: true, unit: null, formula: 'crew >= 1' });
@@ -142,7 +142,7 @@ describe('the tables', () => {
   it('say the hours of tasks and visits, the money, and the price last', () => {
     expect(text).toMatch(/Grind +1 +1 +3\.017 h +3\.017 h/);
     expect(text).toMatch(/Visit 2 +2\.641 h/);
-    expect(text).toMatch(/Gross profit, of price +47 {2}%/);
+    expect(text).toMatch(/Gross profit, of price +47\.\d+ {2}%/);
     expect(text).toContain('\n\n  Solid colour, rolled · $4,200 · $7.95/ft²\n');
     expect(text.trimEnd().split('\n').slice(-3)).toEqual([
       'PRICES',

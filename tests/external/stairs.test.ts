@@ -43,7 +43,7 @@ describe('a stair of 13 risers and 12 treads, 3.5 ft wide', () => {
   });
 
   it('of two steps is done by one person while the floor is ground', () => {
-    const set = { 'areas.bay.length': 46, 'areas.bay.width': 25 };
+    const set = { 'areas.bay.length': 46, 'areas.bay.width': 25, grinder: 'walk_behind' };
     const floor = priced(flake, { rows: { steps: [{ ...stair, risers: 2, treads: 2 }] }, set });
     expect(floor.number('tasks.steps.elapsed')).toBeCloseTo(2 / 1.5, 9);
   });

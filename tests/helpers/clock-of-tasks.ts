@@ -44,7 +44,6 @@ export function clockOf(tasks: readonly Task[], arrives = 32): Clock {
       loading: hours(0.5),
       drive: hours(0.5),
       leaves: clockHour(16.5),
-      grace: hours(0.25),
     },
   };
 }

@@ -48,7 +48,7 @@ describe('hours after midnight in a sentence', () => {
   });
 
   it('are told with the day where they run into the next: a crew that is on site until 25.5 h, 1:30 am', () => {
-    const floor = priced(flake, { instead: { site_until: 25.5 } });
+    const floor = priced(flake, { instead: { stays_until: 25.5 } });
     expect(floor.check('day_before_midnight').says).toBe(
       'The crew would be on site until 1:30 am next day. Let the day begin sooner or be shorter.',
     );

@@ -68,11 +68,13 @@ describe('setting up and loading out', () => {
     expect(late.number('trips.row_1.load_out_hours')).toBeCloseTo(0.75, 9);
     expect(early.number('person_hours')).toBeCloseTo(late.number('person_hours'), 9);
     expect(early.number('tasks.scrape.start')).toBeCloseTo(late.number('tasks.scrape.start'), 9);
-    expect(late.number('paid_hours') - early.number('paid_hours')).toBeCloseTo(3 * 0.5, 9);
+    expect(late.number('trips.row_1.paid') - early.number('trips.row_1.paid')).toBeCloseTo(3 * 0.5, 9);
+    const onSite = 'paid_visits.row_1.site_paid';
+    expect(late.number(onSite) - early.number(onSite)).toBeCloseTo(0.5, 9);
   });
 
   it('is loaded once where the clear waits for another visit, which is loaded out in full', () => {
-    const cold = priced(fast, { set: { slab_temperature: 50 } });
+    const cold = priced(fast, { set: { slab_temperature: 50, longest_day: 10 } });
     expect(cold.number('visits')).toBe(2);
     expect(cold.number('trips.row_1.load_out_hours')).toBeCloseTo(0.25, 9);
     expect(cold.number('trips.row_2.load_out_hours')).toBeCloseTo(0.75, 9);
@@ -85,7 +87,7 @@ describe('a large floor', () => {
     (system) => {
       const floor = priced(system, { set: floorOf(120, 100) });
       expect(floor.check('visits_held').verdict).toBe('holds');
-      // The least is of the fast one: 61.5 h on site, in days of 10.25 h, and base and clear begin in a morning each.
+      // The least is of the fast one: base and clear begin in a morning each.
       expect(floor.number('calendar_days')).toBeGreaterThanOrEqual(7);
     },
   );
@@ -106,8 +108,8 @@ describe('a large floor', () => {
 });
 
 describe('loading out', () => {
-  it('of 2 h that runs over into the day of the next visit is no trip of its own', () => {
-    const floor = priced('metallic', { set: { ...floorOf(120, 50), load_out: 2 } });
+  it('of 4 h that runs over into the day of the next visit is no trip of its own', () => {
+    const floor = priced('metallic', { set: { ...floorOf(120, 50), load_out: 4 } });
     expect(floor.number('trips.row_1.days_filled')).toBe(5);
     expect(floor.number('trips.row_2.arrives')).toBeCloseTo(4 * 24 + 8.25, 9);
     expect(floor.number('trips.row_1.days')).toBe(4);

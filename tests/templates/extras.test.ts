@@ -6,14 +6,27 @@ const system = 'flake-full-broadcast';
 const five = ['materials_cost', 'consumables_cost', 'labour_cost', 'equipment_cost', 'travel_cost'] as const;
 const bare = priced(system);
 
+/** Equipment of $110 a day of 9 h, charged by the time it is used. */
+const hourOfEquipment = 110 / 9;
+
 type Five = Readonly<Partial<Record<(typeof five)[number], number>>>;
 
 /** Two people at $38 an hour; 30 miles at $0.95 a round trip. What each extra adds to the five parts of the job cost. */
 const extras: readonly (readonly [name: string, set: Readonly<Record<string, number>>, adds: Five, told: string])[] = [
-  ['an hour of moving furniture', { furniture_hours: 1 }, { labour_cost: 38 }, 'furniture_term'],
-  ['an hour more of masking', { masking_hours: 1 }, { labour_cost: 38 }, 'masking_term'],
+  [
+    'an hour of moving furniture',
+    { furniture_hours: 1 },
+    { labour_cost: 38, equipment_cost: hourOfEquipment / 2 },
+    'furniture_term',
+  ],
+  [
+    'an hour more of masking',
+    { masking_hours: 1 },
+    { labour_cost: 38, equipment_cost: hourOfEquipment / 2 },
+    'masking_term',
+  ],
   // 0.3 h by one, and the other waits.
-  ['the door seal', { door_seal_off: 1 }, { labour_cost: 22.8 }, 'seal_term'],
+  ['the door seal', { door_seal_off: 1 }, { labour_cost: 22.8, equipment_cost: hourOfEquipment * 0.3 }, 'seal_term'],
   ['two days of heat', { heating_days: 2 }, { equipment_cost: 230, consumables_cost: 80 }, 'heating_term'],
   ['a dump fee of $35', { dump_fee: 35 }, { consumables_cost: 35 }, 'dump_term'],
   // One person half an hour there and an hour on the way; three kits.

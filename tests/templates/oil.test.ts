@@ -14,7 +14,9 @@ describe('oil spots', () => {
     expect(more('paid_hours')).toBeCloseTo(0.4, 9);
     expect(more('consumables_cost')).toBeCloseTo(18, 9);
     expect(more('labour_cost')).toBeCloseTo(0.4 * 38, 9);
-    expect(more('direct_cost')).toBeCloseTo(18 + 0.4 * 38, 9);
+    // The visit is 0.2 h longer, in which equipment of $110 a day of 9 h stands there.
+    expect(more('equipment_cost')).toBeCloseTo((0.2 / 9) * 110, 9);
+    expect(more('direct_cost')).toBeCloseTo(18 + 0.4 * 38 + (0.2 / 9) * 110, 9);
   });
 
   it.each(shippedSystems)('cost labour and degreaser in %s, and nothing where there are none', (system) => {

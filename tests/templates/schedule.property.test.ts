@@ -57,10 +57,13 @@ function different(one: PricedFloor, other: PricedFloor): string[] {
   });
 }
 
+/** A failure by its kind and where it began; of a task's by the task, as the columns have more cells for one than the operator. */
 function said({ option }: PricedFloor, value: CellValue): string {
   if (typeof value !== 'object') return String(value);
-  const origin = option.plan.cells[value.origin];
-  return `${value.kind} in ${origin === undefined ? '?' : nameOfCell(option, origin.place)}`;
+  const place = option.plan.cells[value.origin]?.place;
+  if (place === undefined) return `${value.kind} nowhere`;
+  const task = place.kind === 'cell' && place.table === 'tasks' ? option.rows.get('tasks')?.[place.row]?.id : undefined;
+  return `${value.kind} in ${task ?? nameOfCell(option, place)}`;
 }
 
 const present = <T extends object>(given: T): Readonly<Record<string, number | string>> =>

@@ -56,21 +56,22 @@ describe('setting up, loading and loading out', () => {
 
 describe('a quarter of an hour over', () => {
   const visit = (hours: number): [days: number, charged: number] => {
-    // A day holds 7.25 h on site; setting up takes the rest of `hours`.
+    // The longest day holds 9.25 h on site; setting up takes the rest of `hours`.
     const found = priced(flake);
     const setUp = found.number('set_up_first') + hours - found.number('trips.row_1.site_hours');
-    const floor = priced(flake, { set: { set_up_first: setUp } });
+    const floor = priced(flake, { set: { set_up_first: setUp, latest_coat_start: 17.5 } });
     return [floor.number('trips.row_1.days'), floor.number('trips.row_1.days_charged')];
   };
 
-  it('costs neither a second trip nor half a day more', () => {
+  it('costs no second trip', () => {
     expect(visit(7.25)).toEqual([1, 1]);
-    expect(visit(7.49)).toEqual([1, 1]);
+    expect(visit(9.25)).toEqual([1, 1.5]);
+    expect(visit(9.49)).toEqual([1, 1.5]);
   });
 
   it('is a quarter of an hour and not more', () => {
-    expect(visit(7.52)[0]).toBe(2);
-    expect(visit(7.52)[1]).toBeGreaterThan(1);
+    expect(visit(9.52)[0]).toBe(2);
+    expect(visit(9.52)[1]).toBeGreaterThan(1);
   });
 });
 

@@ -1,0 +1,179 @@
+import { add, compareNumbers, subtract } from '../units/cell-arithmetic.ts';
+import { type Given, isOne, isZero, known, quotient, worked } from './given.ts';
+import type { TaskInRun } from './runs-of-work.ts';
+import type { Coat, Day, Task } from './task.ts';
+
+/** A task on the clock of its visit as planned, as if a day had no end: what a price is made from moves with the work only. */
+export interface OnVisitClock {
+  /** The visit it belongs to as planned; what stands below a later visit's task belongs to that. */
+  readonly planned: Given;
+  readonly likelyHours: Given;
+  readonly onClock: Given;
+  readonly paidWait: Given;
+  readonly fills: Given;
+  /** From its start to the end of its run, waits aside, loading out too. */
+  readonly left: Given;
+}
+
+interface Clocked extends Pick<OnVisitClock, 'planned' | 'onClock' | 'paidWait' | 'fills'> {
+  readonly task: Task;
+  readonly in: TaskInRun;
+  readonly takes: Given;
+  /** Of the task beside which it and those above it run, else its own. */
+  readonly leadTakes: Given;
+  /** From the start of that one to its own end. */
+  readonly besideUntil: Given;
+  /** From the start of that one until all so far are done. */
+  readonly groupTakes: Given;
+  /** From the start of the visit to its end, with waits, and without. */
+  readonly clockAt: Given;
+  readonly workAt: Given;
+  readonly filled: Given;
+}
+
+export function visitClock(tasks: readonly Task[], runs: readonly TaskInRun[], coats: readonly Coat[], day: Day) {
+  const clocked: Clocked[] = [];
+  for (const [at, task] of tasks.entries()) {
+    const run = runs[at];
+    if (run !== undefined) clocked.push(clockedOf(task, run, clocked, coats, day));
+  }
+  return clocked.map((each, at): OnVisitClock => {
+    const { task, planned, onClock, paidWait, fills } = each;
+    const left = worked(at, 'finish', () => leftOfRun(clocked, at, day));
+    const late = worked(at, 'likelyHours', () => likelyLate(each, left, clocked.slice(0, at), coats, day));
+    const abrading = worked(
+      at,
+      'likelyHours',
+      () => workOf(task) * Math.max(0, subtract(known(late), known(task.factor))),
+    );
+    const more = worked(at, 'onClock', () =>
+      isZero(abrading) ? 0 : quotient(known(abrading), known(each.in.peopleAtIt)),
+    );
+    return {
+      ...{ planned, paidWait, left },
+      likelyHours: worked(at, 'likelyHours', () => add(workOf(task) * known(task.factor), known(abrading))),
+      onClock: worked(at, 'onClock', () => add(known(onClock), known(more))),
+      fills: worked(at, 'fills', () => add(known(fills), known(more))),
+    };
+  });
+}
+
+function clockedOf(task: Task, run: TaskInRun, above: readonly Clocked[], coats: readonly Coat[], day: Day): Clocked {
+  const [at, before] = [above.length, above.at(-1)];
+  const { joined } = run;
+  const beside = (): Clocked | undefined => (before !== undefined && isOne(joined) ? before : undefined);
+  const planned = worked(at, 'planned', () => plannedVisit(task, before));
+  /** The task above, if it belongs to the same visit. */
+  const same = (): Clocked | undefined =>
+    before !== undefined && compareNumbers(known(planned), known(before.planned)) === 0 ? before : undefined;
+  const takes = worked(at, 'onClock', () => takesOf(task, run, beside()));
+  const besideUntil = worked(at, 'onClock', () => add(startBeside(beside()), beside() ? known(takes) : 0));
+  const groupTakes = worked(at, 'onClock', () => groupOf(beside(), known(takes), besideUntil));
+  const onClock = worked(at, 'onClock', () => subtract(known(groupTakes), known(beside()?.groupTakes ?? 0)));
+  const paidWait = worked(at, 'paidWait', () => waitOf(task, joined, same(), above, coats));
+  const workAt = worked(at, 'fills', () => add(known(same()?.workAt ?? 0), known(onClock)));
+  const filled = worked(at, 'fills', () => filledBy(task, workAt, onClock, same(), day));
+  return {
+    ...{ task, in: run, planned, takes, besideUntil, groupTakes, onClock, paidWait, workAt, filled },
+    leadTakes: worked(at, 'onClock', () => known(beside()?.leadTakes ?? takes)),
+    clockAt: worked(at, 'paidWait', () => add(add(known(same()?.clockAt ?? 0), known(paidWait)), known(onClock))),
+    fills: worked(at, 'fills', () => subtract(known(filled), known(same()?.filled ?? 0))),
+  };
+}
+
+function workOf(task: Task): number {
+  return known(task.include) * known(task.byRate);
+}
+
+function plannedVisit(task: Task, before: Clocked | undefined): number {
+  if (before === undefined) return known(task.visit);
+  return Math.max(known(before.planned), known(task.include) * known(task.visit));
+}
+
+/** When a task that runs beside another begins, from the start of that one. */
+function startBeside(beside: Clocked | undefined): number {
+  return beside !== undefined && isOne(beside.in.joined) ? known(beside.besideUntil) : 0;
+}
+
+function takesOf(task: Task, run: TaskInRun, beside: Clocked | undefined): number {
+  const hours = workOf(task) * known(task.factor);
+  const people = known(run.peopleAtIt);
+  const alone = beside === undefined ? 0 : Math.max(0, subtract(known(beside.leadTakes), startBeside(beside)));
+  const [unhelped, doneBefore] = [isZero(task.helped), compareNumbers(hours, people * alone) <= 0];
+  if (unhelped || doneBefore) return quotient(hours, people);
+  const together = add(people, beside === undefined ? 0 : known(run.leadPeople));
+  return add(alone, quotient(subtract(hours, people * alone), together));
+}
+
+function groupOf(beside: Clocked | undefined, takes: number, besideUntil: Given): number {
+  return beside === undefined ? takes : Math.max(known(beside.groupTakes), known(besideUntil));
+}
+
+/** For what rests above it, and for the coat it is done to, where that was laid on the same visit. */
+function waitOf(
+  task: Task,
+  joined: Given,
+  same: Clocked | undefined,
+  above: readonly Clocked[],
+  coats: readonly Coat[],
+): number {
+  const [beside, left] = [isOne(joined), isZero(task.include)];
+  if (same === undefined || beside || left) return 0;
+  const rest = known(same.task.include) * known(same.task.wait);
+  const laid = above.find((each) => each.task.lays === task.over);
+  if (task.over === 'none' || laid === undefined || !isLaid(task.over, above)) return Math.max(0, rest);
+  if (compareNumbers(known(laid.planned), known(same.planned)) < 0) return Math.max(0, rest);
+  const cure = known(coats.find(({ name }) => name === task.over)?.recoatFrom ?? 0);
+  return Math.max(0, rest, subtract(add(known(laid.clockAt), cure), known(same.clockAt)));
+}
+
+function filledBy(task: Task, workAt: Given, onClock: Given, same: Clocked | undefined, day: Day): number {
+  const before = known(same?.filled ?? 0);
+  const lays = isOne(task.include) && task.lays !== 'none';
+  const inTime = lays ? add(subtract(known(workAt), known(onClock)), known(day.coatMargin)) : 0;
+  return Math.max(before, known(workAt), inTime);
+}
+
+function leftOfRun(clocked: readonly Clocked[], at: number, day: Day): number {
+  const run = known(clocked[at]?.in.run ?? 0);
+  const own = (each: Clocked): boolean => compareNumbers(known(each.in.run), run) === 0;
+  const clock = (among: readonly Clocked[]): number =>
+    among.reduce((hours, each) => (own(each) ? add(hours, known(each.onClock)) : hours), 0);
+  const left = at === 0 ? clock(clocked) : subtract(clock(clocked), clock(clocked.slice(0, at)));
+  const loaded = clocked.reduce(
+    (hours, each) => (own(each) && isOne(each.task.loadsOut) ? add(hours, known(each.takes)) : hours),
+    0,
+  );
+  return add(left, Math.max(0, subtract(known(day.loadOut), loaded)));
+}
+
+/**
+ * How likely the window of the coat that a task abrades is missed, from 0 to 1: by the time since it was laid, with the night
+ * between where the visit's day may not hold the rest of the run, against the window, each known to within a share.
+ */
+function likelyLate(here: Clocked, left: Given, above: readonly Clocked[], coats: readonly Coat[], day: Day): number {
+  const { task } = here;
+  const [goesOn, left0] = [isZero(task.abrades), isZero(task.include)];
+  const laid = above.find((each) => each.task.lays === task.over);
+  if (goesOn || left0 || laid === undefined || !isLaid(task.over, above)) return 0;
+  const coat = coats.find(({ name }) => name === task.over);
+  if (coat === undefined || isOne(coat.toRefusal)) return 0;
+  const begins = subtract(known(here.clockAt), known(here.onClock));
+  const setUp = compareNumbers(known(here.planned), 1) === 0 ? known(day.firstSetUp) : known(day.laterSetUp);
+  const over = subtract(
+    add(add(setUp, begins), known(left)),
+    subtract(known(day.longestOnSite), known(day.nearlyFull)),
+  );
+  const night = known(day.night) * Math.min(1, Math.max(0, quotient(over, known(day.nearlyFull))));
+  const sameVisit = compareNumbers(known(laid.planned), known(here.planned)) === 0;
+  const since = sameVisit
+    ? subtract(begins, known(laid.clockAt))
+    : add(add(add(known(day.night), known(day.loadOut)), setUp), begins);
+  const within = known(day.knownWithin) * known(coat.recoatUntil);
+  const passed = add(subtract(add(since, night), known(coat.recoatUntil)), within);
+  return Math.min(1, Math.max(0, quotient(passed, within)));
+}
+
+function isLaid(coat: string, above: readonly Clocked[]): boolean {
+  return above.some((each) => each.task.lays === coat && isOne(each.task.include));
+}
