@@ -58,7 +58,7 @@ export interface Day {
   readonly firstSetUp: Given;
   readonly laterSetUp: Given;
   readonly loadOut: Given;
-  /** Within this much of its longest, a day may be over. */
+  /** Within this much of its longest, over or under it, a day may be full or not. */
   readonly nearlyFull: Given;
   readonly longestOnSite: Given;
   /** Hours are known to within this share. */

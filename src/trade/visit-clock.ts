@@ -164,7 +164,7 @@ function likelyLate(here: Clocked, left: Given, above: readonly Clocked[], coats
     add(add(setUp, begins), known(left)),
     subtract(known(day.longestOnSite), known(day.nearlyFull)),
   );
-  const night = known(day.night) * Math.min(1, Math.max(0, quotient(over, known(day.nearlyFull))));
+  const night = known(day.night) * Math.min(1, Math.max(0, quotient(over, 2 * known(day.nearlyFull))));
   const sameVisit = compareNumbers(known(laid.planned), known(here.planned)) === 0;
   const since = sameVisit
     ? subtract(begins, known(laid.clockAt))

@@ -27,7 +27,7 @@ export function dayByHand(entries: HandEntries, share: number, machineDay: numbe
     away,
     usual,
     most,
-    nearlyFull: Math.min(usual, entries.knownWithin * most),
+    nearlyFull: Math.min(usual / 2, entries.knownWithin * most),
     coatMargin: Math.max(0, staysUntil - coatUntil - loadOut),
     loadOut,
     again: share * entries.setUpFirst * entries.setUpShareLater + loadOut,
@@ -48,12 +48,13 @@ interface Visit {
 export function paidVisit(entries: HandEntries, day: HandDay, visit: Visit) {
   const { crew, wait } = visit;
   const fixed = visit.setUp + day.loadOut;
-  const inDays = (hours: number): number =>
-    Math.max(Math.min(hours + wait, day.most), hours + Math.min(wait, day.again));
-  const site = inDays(fixed + visit.work);
-  const behind = Math.max(0, (inDays(fixed + visit.fills) - day.most + day.nearlyFull) / day.usual);
+  const inDays = (hours: number, most: number): number =>
+    Math.max(Math.min(hours + wait, most), hours + Math.min(wait, day.again));
+  const site = inDays(fixed + visit.work, day.most);
+  const filled = inDays(fixed + visit.fills, day.most + day.nearlyFull);
+  const behind = Math.max(0, (filled - day.most + day.nearlyFull) / day.usual);
   const whole = Math.floor(behind);
-  const trips = 1 + whole + Math.min(1, ((behind - whole) * day.usual) / day.nearlyFull);
+  const trips = 1 + whole + Math.min(1, ((behind - whole) * day.usual) / (2 * day.nearlyFull));
   const away = trips * day.away;
   const worked = visit.worked + crew * fixed;
   const { dayLength, halfDay, grace } = entries;
