@@ -105,6 +105,17 @@ const flakeJobs: typeof jobs = {
   'a second clear on a hot slab': ['coats.3.include=1', 'slab_temperature=93'],
 };
 
+/** Of a visit in the price. */
+const paidColumns = [
+  ['worked_paid', 'worked'],
+  ['site_paid', 'onSite'],
+  ['trips_paid', 'trips'],
+  ['hours_paid', 'paid'],
+  ['overtime_hours', 'overtime'],
+  ['equipment_days', 'equipmentDays'],
+  ['days_counted', 'crewDays'],
+] as const;
+
 function wordsFor(area: number, sets: readonly string[]): string[] {
   const edge = Math.round(400 * Math.sqrt(area)) / 100;
   const rows = `areas=[{"place":"bay","shape":"known","known_area":${area},"known_edge":${edge}}]`;
@@ -118,7 +129,7 @@ describe.each(systems)('%s', (system) => {
       const quote = new PrintedQuote(system, wordsFor(area, sets));
       const needs = materialNeeds(system, quote, products);
       const materials = expectPurchases(quote, needs.byProduct);
-      const { tasks, visits } = plannedWork(system, quote, products);
+      const { tasks, visits, paid } = plannedWork(system, quote, products);
       const printedTasks = quote.rows('tasks');
       expect(printedTasks.map((row) => codeIn(row, 'task')).sort()).toEqual(tasks.map(({ task }) => task).sort());
       for (const { task, hours, included, starts, ends } of tasks) {
@@ -139,7 +150,14 @@ describe.each(systems)('%s', (system) => {
         expect(numberIn(row, 'days'), `days of visit ${at + 1}`).toBe(visit.days);
         expectNear(`crew-days of visit ${at + 1}`, numberIn(row, 'days_charged'), visit.daysCharged);
       });
-      const money = jobMoney(system, quote, { materials, coats: needs.coats }, visits);
+      quote.rows('paid_visits').forEach((row, at) => {
+        const visit = paid[at];
+        expect(numberIn(row, 'goes'), `visit ${at + 1} as planned`).toBe(visit === undefined ? 0 : 1);
+        for (const [column, part] of paidColumns)
+          expectNear(`${column} ${at + 1}`, numberIn(row, column), visit?.[part] ?? 0);
+      });
+      const paidVisits = paid.filter((visit) => visit !== undefined);
+      const money = jobMoney(system, quote, { materials, coats: needs.coats }, paidVisits);
       for (const [line, amount] of Object.entries(money)) expectNear(line, quote.result(line), amount);
       // Rounded to the cent or to the shop's step: the same number, not a near one.
       for (const line of ['price', 'tax', 'total', 'deposit'])

@@ -1,28 +1,43 @@
-import { extraWork, oilHours, peopleOn } from './extra-work.ts';
+import { crewDay, peopleOn } from './crew-day.ts';
+import { extraWork, oilHours } from './extra-work.ts';
 import { builtOn, hoursOnIt } from './floor-measure.ts';
+import { grindersFor } from './grinding.ts';
 import { measured, pitsOf, type SystemId } from './material-needs.ts';
+import { OneGo } from './one-go.ts';
+import { type PaidVisit, PaidVisits } from './paid-visits.ts';
+import type { Cure, ListedTask } from './planned-task.ts';
 import { codeIn, numberIn, type PrintedQuote } from './printed-quote.ts';
 import type { Product } from './products.ts';
-import { type Cure, type PlannedTask, type PlannedVisit, type TimedTask, WorkClock } from './work-clock.ts';
+import { type PlannedVisit, type TimedTask, WorkClock } from './work-clock.ts';
 
 export interface PlannedWork {
   readonly tasks: readonly TimedTask[];
   readonly visits: readonly PlannedVisit[];
+  readonly paid: readonly (PaidVisit | undefined)[];
 }
 
-/** The task list, followed from hour to hour. */
+/** The task list, followed from hour to hour for the plan, and in one go for the price. */
 export function plannedWork(
   system: SystemId,
   quote: PrintedQuote,
   products: ReadonlyMap<string, Product>,
 ): PlannedWork {
-  const clock = new WorkClock(quote, coatCures(quote, products));
-  clock.follow(plannedTasks(system, quote));
-  return { tasks: clock.tasks, visits: clock.visits() };
+  const [day, cures] = [crewDay(quote), coatCures(quote, products)];
+  const crewOn = (visit: number): number => peopleOn(visit, quote);
+  const tasks = plannedTasks(system, quote).map((task) => ({
+    ...task,
+    byAllFree: quote.entry('all_beside') === 1,
+    wait: numberIn(quote.row('tasks', 'task', task.task), 'wait'),
+  }));
+  const work = new OneGo(tasks, cures, crewOn);
+  const clock = new WorkClock(quote, day, work, cures, crewOn);
+  clock.follow(tasks);
+  const paid = new PaidVisits(quote, work, day, cures, crewOn).visits();
+  return { tasks: clock.tasks, visits: clock.visits(), paid };
 }
 
 /** Rates a person, an hour; common practice, no source. Hours of the task list, in work order. */
-function plannedTasks(system: SystemId, quote: PrintedQuote): PlannedTask[] {
+function plannedTasks(system: SystemId, quote: PrintedQuote): ListedTask[] {
   return [
     ...extras(quote, ['move_furniture', 'mask_more', 'door_seal', 'pilot_lights']),
     ...preparation(system, quote),
@@ -35,7 +50,7 @@ function plannedTasks(system: SystemId, quote: PrintedQuote): PlannedTask[] {
 
 type Planned = readonly [task: string, hours: number, included?: boolean];
 
-const beside = (visit: number, [task, hours, included = true]: Planned): PlannedTask => ({
+const beside = (visit: number, [task, hours, included = true]: Planned): ListedTask => ({
   task,
   hours: included ? hours : 0,
   people: 1,
@@ -44,8 +59,8 @@ const beside = (visit: number, [task, hours, included = true]: Planned): Planned
   included,
 });
 /** Walls, curbs and steps are long work: whoever grinds joins in once he is done. */
-const helped = (planned: Planned): PlannedTask => ({ ...beside(1, planned), helped: true });
-const by = (people: number, visit: number, [task, hours, included = true]: Planned): PlannedTask => ({
+const helped = (planned: Planned): ListedTask => ({ ...beside(1, planned), helped: true });
+const by = (people: number, visit: number, [task, hours, included = true]: Planned): ListedTask => ({
   task,
   hours: included ? hours : 0,
   people,
@@ -54,17 +69,9 @@ const by = (people: number, visit: number, [task, hours, included = true]: Plann
   included,
 });
 
-export function grinderFor(quote: PrintedQuote): string {
-  const chosen = quote.choice('grinder');
-  if (chosen !== 'by_floor_size') return chosen;
-  const { area } = measured(quote);
-  if (area >= quote.entry('planetary_from')) return 'large_planetary';
-  return area < quote.entry('hand_tools_under') ? 'hand_tools' : 'walk_behind';
-}
-
-function preparation(system: SystemId, quote: PrintedQuote): PlannedTask[] {
+function preparation(system: SystemId, quote: PrintedQuote): ListedTask[] {
   const { area, edge } = measured(quote);
-  const machine = numberIn(quote.row('machine_sets', 'machine', grinderFor(quote)), 'set_rate');
+  const machine = grindersFor(quote).rate;
   const hardness = numberIn(quote.row('hardness_effects', 'hardness_code', quote.choice('hardness')), 'rate_share');
   const old = numberIn(quote.row('old_surfaces', 'surface_code', quote.choice('old_surface')), 'rate_share');
   const passes = system === 'solid-colour' ? 1.2 : 1;
@@ -89,13 +96,13 @@ function preparation(system: SystemId, quote: PrintedQuote): PlannedTask[] {
   ];
 }
 
-function repairs(system: SystemId, quote: PrintedQuote): PlannedTask[] {
+function repairs(system: SystemId, quote: PrintedQuote): ListedTask[] {
   const cracks = quote.entry('crack_length');
   const deep = quote.entry('wide_crack_length') + quote.entry('through_crack_length');
   const [filled, seen] = [cracks + deep, cracks + deep + quote.entry('hairline_length')];
   const [spalls, pits] = [quote.entry('spall_count'), pitsOf(system, quote).skimmed];
   const skimmed = system === 'solid-colour';
-  const two = Math.min(2, peopleOn(1, measured(quote).area, quote));
+  const two = Math.min(2, peopleOn(1, quote));
   return [
     beside(1, ['fill_cracks', cracks / 25]),
     beside(1, ['fill_deep_cracks', deep / 15, deep > 0]),
@@ -109,13 +116,13 @@ function repairs(system: SystemId, quote: PrintedQuote): PlannedTask[] {
   ];
 }
 
-function coating(system: SystemId, quote: PrintedQuote): PlannedTask[] {
+function coating(system: SystemId, quote: PrintedQuote): ListedTask[] {
   const { area } = measured(quote);
-  const byAll = (visit: number, planned: Planned, coats: Coats = {}): PlannedTask => ({
-    ...by(peopleOn(visit, area, quote), visit, planned),
+  const byAll = (visit: number, planned: Planned, coats: Coats = {}): ListedTask => ({
+    ...by(peopleOn(visit, quote), visit, planned),
     ...coats,
   });
-  const abrade = (visit: number, over: string, coat: string, included: boolean): PlannedTask =>
+  const abrade = (visit: number, over: string, coat: string, included: boolean): ListedTask =>
     byAll(visit, [`abrade_for_${coat}`, area / 350, included], { over, ifMissed: true });
   if (system === 'solid-colour') {
     const cars = quote.entry('cars_park') === 1;
@@ -147,11 +154,11 @@ function coating(system: SystemId, quote: PrintedQuote): PlannedTask[] {
   ];
 }
 
-type Coats = Pick<PlannedTask, 'lays' | 'over' | 'ifMissed'>;
+type Coats = Pick<ListedTask, 'lays' | 'over' | 'ifMissed'>;
 
 /** What is asked for beside the coats, of those named. */
-function extras(quote: PrintedQuote, named: readonly string[]): PlannedTask[] {
-  const { area, edge } = measured(quote);
+function extras(quote: PrintedQuote, named: readonly string[]): ListedTask[] {
+  const { edge } = measured(quote);
   const alone = ['door_seal', 'fit_strips', 'pilot_lights'];
   const flames = quote.entry('pilot_lights');
   const hours: Readonly<Record<string, number | undefined>> = {
@@ -159,12 +166,12 @@ function extras(quote: PrintedQuote, named: readonly string[]): PlannedTask[] {
     pilot_lights: flames > 0 ? flames * 0.5 : undefined,
   };
   return named.map((task) => {
-    const people = alone.includes(task) ? 1 : peopleOn(1, area, quote);
+    const people = alone.includes(task) ? 1 : peopleOn(1, quote);
     return by(people, 1, [task, hours[task] ?? 0, hours[task] !== undefined]);
   });
 }
 
-function afterCoating(quote: PrintedQuote): PlannedTask[] {
+function afterCoating(quote: PrintedQuote): ListedTask[] {
   const after = quote.choice('joint_treatment') === 'fill_after';
   return [by(1, 2, ['fill_joints_after', quote.entry('joint_length') / 30, after])];
 }

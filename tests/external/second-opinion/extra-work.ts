@@ -56,18 +56,3 @@ function ordered(hours: number): number | undefined {
 export function coveFill(feet: number, radius: number): number {
   return feet * 12 * (radius * radius - (Math.PI * radius * radius) / 4);
 }
-
-/**
- * Setting up, loading and loading out take two thirds of the usual up to 250 ft2, all of it from 500 ft2, and between them in
- * proportion: the least of each range is 0.5 h of a usual 0.75 h.
- */
-export function fixedShare(area: number): number {
-  if (area >= 500) return 1;
-  return area <= 250 ? 0.67 : 0.67 + ((area - 250) / 250) * 0.33;
-}
-
-/** People on a visit: the crew, but one alone on the later visits of a floor under 300 ft2. */
-export function peopleOn(visit: number, area: number, quote: PrintedQuote): number {
-  const crew = quote.entry('usual_crew') + quote.entry('crew_extra');
-  return visit > 1 && area < 300 ? Math.min(1, crew) : crew;
-}

@@ -1,9 +1,10 @@
-import { grinderFor } from './clock-hours.ts';
+import { roundTrip } from './crew-day.ts';
 import { extraWork } from './extra-work.ts';
+import { grindersFor } from './grinding.ts';
 import { measured, type SystemId } from './material-needs.ts';
+import type { PaidVisit } from './paid-visits.ts';
 import { numberIn, type PrintedQuote } from './printed-quote.ts';
 import { cents, wholeUp } from './products.ts';
-import type { PlannedVisit } from './work-clock.ts';
 
 export interface Bought {
   readonly materials: number;
@@ -15,7 +16,7 @@ export function jobMoney(
   system: SystemId,
   quote: PrintedQuote,
   bought: Bought,
-  visits: readonly PlannedVisit[],
+  visits: readonly PaidVisit[],
 ): Readonly<Record<string, number>> {
   const costs = jobCosts(system, quote, bought, visits);
   const { taxOfPrice, taxOnMaterials, feeShare, fixedFee, receipts } = salesTaxAndFees(quote, bought);
@@ -39,7 +40,7 @@ export function jobMoney(
     gross_profit: price - costs.direct,
     gross_margin: (price - costs.direct) / price,
     contribution: left,
-    contribution_per_crew_day: left / sum(visits, 'daysCharged'),
+    contribution_per_crew_day: left / sum(visits, 'crewDays'),
     profit: price - costs.full - commission - fees,
     net_margin: (price - costs.full - commission - fees) / price,
     walk_away_price: costs.direct / (1 - quote.entry('walk_away_margin')),
@@ -61,15 +62,14 @@ function salesTaxAndFees(quote: PrintedQuote, bought: Bought) {
 }
 
 /** The price: at target, discounted, held above the minimum, up to the shop's step. */
-function jobPrice(quote: PrintedQuote, costs: JobCosts, bought: Bought, visits: readonly PlannedVisit[]) {
+function jobPrice(quote: PrintedQuote, costs: JobCosts, bought: Bought, visits: readonly PaidVisit[]) {
   const { taxOfPrice, taxOnMaterials, feeShare, fixedFee, receipts } = salesTaxAndFees(quote, bought);
   const target = quote.entry('target_margin');
   const gross = quote.choice('target_on') === 'gross';
   // Closed form: shares of the price, and fees on what is charged with its tax, are paid out of the price.
   const kept = 1 - target - (gross ? 0 : quote.entry('commission_rate') + receipts + feeShare * (1 + taxOfPrice));
   const listPrice = (gross ? costs.direct : costs.full + fixedFee + feeShare * taxOnMaterials) / kept;
-  const used = visits.filter((visit) => visit.used).length;
-  const leastWork = Math.max(crewDay(quote, gross) / kept, used * quote.entry('minimum_visit'));
+  const leastWork = Math.max(crewDay(quote, gross) / kept, visits.length * quote.entry('minimum_visit'));
   const least = quote.entry('repair_only') === 1 ? quote.entry('minimum_repair') : leastWork;
   const step = quote.entry('round_to');
   const price = wholeUp(Math.max(least, listPrice * (1 - quote.entry('discount'))) / step) * step;
@@ -82,13 +82,14 @@ interface JobCosts {
   readonly lines: Readonly<Record<string, number>>;
 }
 
-function jobCosts(system: SystemId, quote: PrintedQuote, bought: Bought, visits: readonly PlannedVisit[]): JobCosts {
+function jobCosts(system: SystemId, quote: PrintedQuote, bought: Bought, visits: readonly PaidVisit[]): JobCosts {
   const { area, edge } = measured(quote);
   const extra = extraWork(quote, edge);
-  const paid = sum(visits, 'paid') + extra.testHoursPaid;
-  const trip = 2 * quote.entry('miles_one_way') * quote.entry('truck_rate') + quote.entry('tolls_and_parking');
+  const [paid, trips] = [sum(visits, 'paid') + extra.testHoursPaid, sum(visits, 'trips') + extra.testTrips];
+  const overtime = sum(visits, 'overtime') + overtimeOfWeek(quote, visits, paid, trips);
+  const [trip, rate] = [roundTrip(quote), quote.entry('labour_rate')];
   const onPurchases = quote.choice('tax_mode') === 'on_purchases' ? quote.entry('sales_tax_rate') : 0;
-  const machine = numberIn(quote.row('machine_sets', 'machine', grinderFor(quote)), 'set_day_cost');
+  const equipmentDay = quote.entry('equipment_day') + grindersFor(quote).dayCost;
   const freight = bought.materials > 0 ? quote.entry('freight_order') : 0;
   const five = {
     materials_cost: bought.materials * (1 + onPurchases) + freight,
@@ -98,12 +99,12 @@ function jobCosts(system: SystemId, quote: PrintedQuote, bought: Bought, visits:
       bought.coats * quote.entry('consumables_coat') +
       diamonds(system, quote) +
       extra.consumables,
-    labour_cost: paid * quote.entry('labour_rate'),
-    equipment_cost: sum(visits, 'daysCharged') * (quote.entry('equipment_day') + machine) + extra.equipment,
-    travel_cost: (sum(visits, 'days') + extra.testTrips) * trip,
+    labour_cost: paid * rate + overtime * rate * (quote.entry('overtime_factor') - 1),
+    equipment_cost: sum(visits, 'equipmentDays') * equipmentDay + extra.equipment,
+    travel_cost: trips * trip,
   };
   const direct = Object.values(five).reduce((total, cost) => total + cost, 0);
-  const callback = quote.entry('callback_hours') * quote.entry('labour_rate') + trip + quote.entry('callback_other');
+  const callback = quote.entry('callback_hours') * rate + trip + quote.entry('callback_other');
   const [touchUp, redo] = system === 'solid-colour' ? [0.08, 0.02] : [0.04, 0.01];
   const lines = {
     ...five,
@@ -114,6 +115,13 @@ function jobCosts(system: SystemId, quote: PrintedQuote, bought: Bought, visits:
   };
   const full = direct + lines.overhead_cost + lines.contingency_cost + lines.reserve_cost;
   return { direct, full, lines: { ...lines, full_cost: full } };
+}
+
+/** What this job alone has over the week's hours, of those not overtime by the day already; each trip is a day of a week. */
+function overtimeOfWeek(quote: PrintedQuote, visits: readonly PaidVisit[], paid: number, trips: number): number {
+  const weeks = Math.max(1, trips / quote.entry('trips_a_week'));
+  const crew = quote.entry('usual_crew') + quote.entry('crew_extra');
+  return Math.max(0, paid - sum(visits, 'overtime') - crew * weeks * quote.entry('overtime_after_week'));
 }
 
 /** Wear of diamonds: the slab's or the old surface's, whichever is more. */
@@ -130,6 +138,6 @@ function crewDay(quote: PrintedQuote, gross: boolean): number {
   return gross ? direct : direct * (1 + quote.entry('contingency_rate')) + hours * quote.entry('overhead_rate');
 }
 
-function sum(visits: readonly PlannedVisit[], part: 'paid' | 'days' | 'daysCharged'): number {
+function sum(visits: readonly PaidVisit[], part: keyof PaidVisit): number {
   return visits.reduce((total, visit) => total + visit[part], 0);
 }
