@@ -5,7 +5,7 @@ import { hoursBetween, timeOfDayText } from '../../units/hours.ts';
 import type { Measures } from '../../units/measures.ts';
 import { dateWords } from '../parts/date-words.ts';
 import { lineLabel, shownLine } from '../parts/line-words.ts';
-import { lengthWords } from './clock-words.ts';
+import { lengthWords, peopleWords } from './clock-words.ts';
 import { midnightBefore, type StripDay, type StripSpan, type StripTone } from './strip/strip-geometry.ts';
 
 /** An option's days as the Day face shows them. */
@@ -169,7 +169,7 @@ function dayRow(span: DaySpan, marks: Marks): DayRow {
     words: task?.beside ? `${words}, beside` : words,
     start: timeOfDayText(from),
     finish: timeOfDayText(to),
-    people: task === undefined ? '' : `${task.people}`,
+    people: task === undefined ? '' : peopleWords(task.people),
     hours: lengthWords(hoursBetween(from, to)),
     quiet: task === undefined,
   };
@@ -178,7 +178,7 @@ function dayRow(span: DaySpan, marks: Marks): DayRow {
 function visitRow({ visit, crew, worked, paid, crewDays }: ClockVisit): VisitRow {
   return {
     title: `Visit ${visit}`,
-    crew: `${crew}`,
+    crew: peopleWords(crew),
     worked: lengthWords(worked),
     idle: lengthWords(paid - worked),
     paid: lengthWords(paid),

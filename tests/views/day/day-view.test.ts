@@ -65,6 +65,14 @@ describe('the day in a table', () => {
     expect(visits).toEqual([{ title: 'Visit 1', crew: '2', worked: '9 h', idle: '7 h', paid: '16 h', crewDays: '1' }]);
   });
 
+  it('says 1–2 where a second person comes for part of the visit, who is 0.4 of one in the price', () => {
+    const [first, ...others] = tasks;
+    const shared = [{ ...first, people_at_it: 1.4 }, ...others];
+    const view = dayView(smallClock({ tasks: shared, coats: [{ coat: 'base' }] }), 'us');
+    if (view.kind === 'nothing') throw new Error(view.words);
+    expect(view.days[0]?.rows.find(({ words }) => words === 'Grind')?.people).toBe('1–2');
+  });
+
   it('is called by its date once a start is chosen', () => {
     expect(days[0]?.title).toBe('Day 1 · visit 1');
     expect(daysOf({ start_chosen: 1 }).days[0]?.title).toBe('Day 1 · Mon, Jan 19 · visit 1');
