@@ -169,6 +169,11 @@ describe('Costing in the built app', () => {
     const before = await priceOf(page, flake);
     const width = await cellOf(page, 'Areas', 'Bay', 'Width');
     await sheetKey(page, 'Shop rates').focus();
+    // Between the sheets and the first grid stands what marks its section as checked.
+    await page.keyboard.press('Tab');
+    await expect
+      .poll(() => hasFocus(page.getByRole('button', { name: /^mark as checked: Measure, \d+ lines$/ })))
+      .toBe(true);
     await page.keyboard.press('Tab');
     for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight', '3', '0', 'Enter']) await page.keyboard.press(key);
     await expect.poll(() => hasFocus(width)).toBe(true);

@@ -76,7 +76,7 @@ export class SheetSection extends LitElement {
       <button
         class="quiet"
         type="button"
-        aria-label="${title}: mark ${lines} as checked"
+        aria-label="mark as checked: ${title}, ${lines}"
         @click=${() => send(this, 'lines-checked', { checked })}
       >
         mark as checked
