@@ -36,6 +36,8 @@ export interface ClockTask {
   readonly over?: Over;
   /** It goes at the grinder's rate. */
   readonly grinds: boolean;
+  /** Why it begins when it does; left out where the quote's sheets do not say. */
+  readonly because?: string;
 }
 
 export interface Over {
@@ -65,6 +67,8 @@ export interface ClockDay {
   readonly drive: Hours;
   /** When the crew leaves the site on a day that does not end the work. */
   readonly leaves: ClockHour;
+  /** No coat starts later. */
+  readonly coatsUntil?: ClockHour;
 }
 
 export type ClockReading =
@@ -88,7 +92,7 @@ const linesRead = ['day_begins', 'loading_time', 'drive_time', 'site_until'];
 export function readClock(results: OptionResults): ClockReading {
   if (!hasClock(results)) return { kind: 'absent' };
   const reader = new CellReader(results);
-  const clock = { tasks: tasksOf(results, reader), visits: visitsOf(results, reader), day: dayOf(reader) };
+  const clock = { tasks: tasksOf(results, reader), visits: visitsOf(results, reader), day: dayOf(results, reader) };
   return reader.failed === undefined ? { kind: 'clock', clock } : { kind: 'failed', reason: reader.failed };
 }
 
@@ -157,6 +161,7 @@ function tasksOf(results: OptionResults, reader: CellReader): ClockTask[] {
     const joined = at('joined') === 1;
     const lays = coatLabel(results, reader.code('tasks', 'lays', row));
     const over = overOf(results, reader, row);
+    const because = reader.code('tasks', 'because', row);
     return [
       {
         row: id,
@@ -174,6 +179,7 @@ function tasksOf(results: OptionResults, reader: CellReader): ClockTask[] {
         grinds: grinds(results, row),
         ...(lays !== undefined && { lays }),
         ...(over !== undefined && { over }),
+        ...(because !== '' && { because }),
       },
     ];
   });
@@ -226,12 +232,15 @@ function visitsOf(results: OptionResults, reader: CellReader): ClockVisit[] {
   });
 }
 
-function dayOf(reader: CellReader): ClockDay {
+function dayOf(results: OptionResults, reader: CellReader): ClockDay {
   const [begins, drive] = [reader.line('day_begins'), reader.line('drive_time')];
   return {
     begins: clockHour(begins),
     loading: hours(reader.line('loading_time')),
     drive: hours(drive),
     leaves: clockHour(reader.line('site_until')),
+    ...(results.option.plan.lines.has('coat_start_until') && {
+      coatsUntil: clockHour(reader.line('coat_start_until')),
+    }),
   };
 }

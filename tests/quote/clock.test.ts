@@ -47,7 +47,7 @@ describe('the clock of an option', () => {
     expect(clock.visits).toMatchObject([
       { visit: 1, arrives: 8, setUp: 0.5, loadOut: 0.5, worked: 9, paid: 16, crewDays: 1 },
     ]);
-    expect(clock.day).toEqual({ begins: 7, loading: 0.5, drive: 0.5, leaves: 16.5 });
+    expect(clock.day).toEqual({ begins: 7, loading: 0.5, drive: 0.5, leaves: 16.5, coatsUntil: 24 });
   });
 });
 

@@ -140,6 +140,13 @@ export const optionDayStyles = [
       text-indent: -1.75rem;
     }
 
+    .why {
+      display: block;
+      padding-left: 2.25rem;
+      color: var(--ink-light);
+      font-weight: normal;
+    }
+
     .number {
       display: inline-block;
       min-width: 1.75rem;
@@ -148,6 +155,10 @@ export const optionDayStyles = [
     }
 
     @media (max-width: 40rem) {
+      .why {
+        padding-left: 1.5rem;
+      }
+
       .numbered {
         padding-left: 1.5rem;
         text-indent: -1.5rem;

@@ -1,5 +1,6 @@
-import { type ClockTask, type ClockVisit, readClock } from '../../quote/clock.ts';
+import { type ClockDay, type ClockTask, type ClockVisit, readClock } from '../../quote/clock.ts';
 import { lineValue, type OptionResults } from '../../quote/option-results.ts';
+import { taskReason } from '../../quote/task-reason.ts';
 import { type DaySpan, type SpanKind, type WorkDay, workDays } from '../../quote/work-days.ts';
 import { hoursBetween, timeOfDayText } from '../../units/hours.ts';
 import type { Measures } from '../../units/measures.ts';
@@ -32,6 +33,8 @@ export interface DayRow {
   /** Its number in the picture; empty for what is no task. */
   readonly mark: string;
   readonly words: string;
+  /** Why it begins when it does; empty where it follows the one above. */
+  readonly why: string;
   readonly start: string;
   readonly finish: string;
   /** Who is at it; empty while nobody works. */
@@ -70,7 +73,7 @@ export function dayView(results: OptionResults, measures: Measures): DayView {
       return {
         kind: 'days',
         strip: days.map((day) => stripDay(day, titleOf(day, start), marks)),
-        days: days.map((day) => dayTable(day, titleOf(day, start), marks)),
+        days: days.map((day) => dayTable(day, titleOf(day, start), marks, clock.day)),
         visits: clock.visits.map(visitRow),
         totals: totalLines.flatMap((line) => totalOf(results, line, measures)),
       };
@@ -147,10 +150,10 @@ function shortLabel({ label }: ClockTask): string {
   return label.split(/[,:;(]/)[0]?.trim() ?? label;
 }
 
-function dayTable({ lead, beside }: WorkDay, title: string, marks: Marks): DayTable {
+function dayTable({ lead, beside }: WorkDay, title: string, marks: Marks, usual: ClockDay): DayTable {
   const spans = [...lead, ...beside].sort((a, b) => a.from - b.from);
   const hasBeside = (span: DaySpan): boolean => beside.some(({ from, to }) => from < span.to && to > span.from);
-  const rows = spans.map((span) => dayRow(span, marks));
+  const rows = spans.map((span) => dayRow(span, marks, usual));
   return {
     title,
     rows: rows.map((row, at) => {
@@ -160,13 +163,15 @@ function dayTable({ lead, beside }: WorkDay, title: string, marks: Marks): DayTa
   };
 }
 
-function dayRow(span: DaySpan, marks: Marks): DayRow {
+function dayRow(span: DaySpan, marks: Marks, usual: ClockDay): DayRow {
   const { kind, from, to, task } = span;
   const words = task === undefined ? spanWords[kind] : task.label;
   return {
     key: keyOf(span),
     mark: task === undefined ? '' : (marks.get(task.row) ?? ''),
     words: task?.beside ? `${words}, beside` : words,
+    // Of a task that goes on in the morning the first piece says it.
+    why: task === undefined || from !== task.start ? '' : taskReason(task, usual),
     start: timeOfDayText(from),
     finish: timeOfDayText(to),
     people: task === undefined ? '' : peopleWords(task.people),

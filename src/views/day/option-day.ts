@@ -84,7 +84,7 @@ export class OptionDay extends LitElement {
     </tbody>`;
   }
 
-  private row({ key, mark, words, start, finish, people, hours, quiet }: DayRow, isStop: boolean): TemplateResult {
+  private row({ key, mark, words, why, start, finish, people, hours, quiet }: DayRow, isStop: boolean): TemplateResult {
     return html`<tr
       class="${quiet ? 'quiet' : ''} ${key === this.marked ? 'marked' : ''}"
       @pointerenter=${() => this.point(key)}
@@ -102,6 +102,7 @@ export class OptionDay extends LitElement {
           @blur=${() => this.point('')}
           @click=${() => this.keep(key)}
         ><span class="number">${mark}</span>${words}</button>
+        ${why === '' ? nothing : html`<small class="why">${why}</small>`}
       </th>
       <td>${start}</td>
       <td>${finish}</td>

@@ -18,6 +18,7 @@ const row = (key: string, mark: string, words: string): DayRow => ({
   key,
   mark,
   words,
+  why: '',
   start: '8 am',
   finish: '9 am',
   people: mark === '' ? '' : '2',
