@@ -103,14 +103,18 @@ function coatIn(members: readonly Member[], at: number): number {
   return isZero(coats.reduce(add, 0)) ? 0 : Math.max(0, hoursLeft(members, at, beforeItsCoat));
 }
 
-/** Of the run of the task `at`: its hours less those above. */
+/** Of the run of the task `at`: its hours less those above. Counted, as an edit waits for it. */
 function hoursLeft(members: readonly Member[], at: number, counts: Counts): number {
   const run = members[at]?.run ?? 0;
-  const sum = (among: readonly Member[]): number =>
-    among
-      .filter((each) => isSame(each.run, run) && counts(each))
-      .reduce((hours, each) => add(hours, known(each.hours)), 0);
-  return at === 0 ? sum(members) : subtract(sum(members), sum(members.slice(0, at)));
+  const sum = (to: number): number => {
+    let hours = 0;
+    for (let row = 0; row < to; row += 1) {
+      const each = members[row];
+      if (each !== undefined && isSame(each.run, run) && counts(each)) hours = add(hours, known(each.hours));
+    }
+    return hours;
+  };
+  return at === 0 ? sum(members.length) : subtract(sum(members.length), sum(at));
 }
 
 function isSame(one: Given, other: Given): boolean {

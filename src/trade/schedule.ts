@@ -44,8 +44,6 @@ interface Here {
 
 function timesOf(here: Here): Row {
   const { task, run, visit, above, before, day } = here;
-  const { joined, peopleAtIt, leadPeople } = run;
-  const { planned, likelyHours, onClock, paidWait, fills } = visit;
   const at = (result: keyof TaskTimes, work: () => number): Given => worked(above.length, result, work);
   const ready = at('ready', () => readyAt(here));
   const visitUsed = at('visitUsed', () => visitOf(here, ready));
@@ -56,12 +54,26 @@ function timesOf(here: Here): Row {
   const elapsed = at('elapsed', () => elapsedOf(here, hours, unhelpedFor));
   const finish = at('finish', () => finishOf(here, start, elapsed));
   return {
-    ...{ task, joined, peopleAtIt, leadPeople, ready, visitUsed, start, windowPassed, hours, elapsed, finish },
-    ...{ planned, likelyHours, onClock, paidWait, fills },
+    task,
+    joined: run.joined,
+    peopleAtIt: run.peopleAtIt,
+    leadPeople: run.leadPeople,
+    ready,
+    visitUsed,
+    start,
+    windowPassed,
+    hours,
+    elapsed,
+    finish,
+    planned: visit.planned,
+    likelyHours: visit.likelyHours,
+    onClock: visit.onClock,
+    paidWait: visit.paidWait,
+    fills: visit.fills,
     dayNo: at('dayNo', () => add(dayOf(known(start), day), 1)),
     clockAdded: at('clockAdded', () => addedToClock(here, start, finish)),
     loadedSoFar: at('visitUsed', () => loadedSoFar(here, visitUsed, elapsed)),
-    leadFree: at('finish', () => known(before !== undefined && isOne(joined) ? before.leadFree : finish)),
+    leadFree: at('finish', () => known(before !== undefined && isOne(run.joined) ? before.leadFree : finish)),
     freeAt: at('finish', () => (before ? Math.max(known(before.freeAt), known(finish)) : known(finish))),
     because: told(above.length, 'because', () => becauseOf(here, visitUsed, start)),
   };

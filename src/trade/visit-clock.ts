@@ -50,7 +50,9 @@ export function visitClock(tasks: readonly Task[], runs: readonly TaskInRun[], c
       isZero(abrading) ? 0 : quotient(known(abrading), known(each.in.peopleAtIt)),
     );
     return {
-      ...{ planned, paidWait, left },
+      planned,
+      paidWait,
+      left,
       likelyHours: worked(at, 'likelyHours', () => add(workOf(task) * known(task.factor), known(abrading))),
       onClock: worked(at, 'onClock', () => add(known(onClock), known(more))),
       fills: worked(at, 'fills', () => add(known(fills), known(more))),
@@ -74,7 +76,16 @@ function clockedOf(task: Task, run: TaskInRun, above: readonly Clocked[], coats:
   const workAt = worked(at, 'fills', () => add(known(same()?.workAt ?? 0), known(onClock)));
   const filled = worked(at, 'fills', () => filledBy(task, workAt, onClock, same(), day));
   return {
-    ...{ task, in: run, planned, takes, besideUntil, groupTakes, onClock, paidWait, workAt, filled },
+    task,
+    in: run,
+    planned,
+    takes,
+    besideUntil,
+    groupTakes,
+    onClock,
+    paidWait,
+    workAt,
+    filled,
     leadTakes: worked(at, 'onClock', () => known(beside()?.leadTakes ?? takes)),
     clockAt: worked(at, 'paidWait', () => add(add(known(same()?.clockAt ?? 0), known(paidWait)), known(onClock))),
     fills: worked(at, 'fills', () => subtract(known(filled), known(same()?.filled ?? 0))),
@@ -137,9 +148,15 @@ function filledBy(task: Task, workAt: Given, onClock: Given, same: Clocked | und
 function leftOfRun(clocked: readonly Clocked[], at: number, day: Day): number {
   const run = known(clocked[at]?.in.run ?? 0);
   const own = (each: Clocked): boolean => compareNumbers(known(each.in.run), run) === 0;
-  const clock = (among: readonly Clocked[]): number =>
-    among.reduce((hours, each) => (own(each) ? add(hours, known(each.onClock)) : hours), 0);
-  const left = at === 0 ? clock(clocked) : subtract(clock(clocked), clock(clocked.slice(0, at)));
+  const clock = (to: number): number => {
+    let hours = 0;
+    for (let row = 0; row < to; row += 1) {
+      const each = clocked[row];
+      if (each !== undefined && own(each)) hours = add(hours, known(each.onClock));
+    }
+    return hours;
+  };
+  const left = at === 0 ? clock(clocked.length) : subtract(clock(clocked.length), clock(at));
   const loaded = clocked.reduce(
     (hours, each) => (own(each) && isOne(each.task.loadsOut) ? add(hours, known(each.takes)) : hours),
     0,
