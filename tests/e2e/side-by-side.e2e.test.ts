@@ -1,6 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openApp, reachBrowser } from '../helpers/open-app.ts';
+import { untilDrawn } from '../helpers/drawn-page.ts';
+import { openApp, reachBrowser, turnOwner } from '../helpers/open-app.ts';
 
 let browser: Browser;
 
@@ -60,6 +61,27 @@ describe('side by side, of the demo’s two systems', () => {
     await page.getByRole('button', { name: 'Compare with Solid colour, rolled', exact: true }).tap();
     await expect.poll(heads).toEqual(['Solid colour, rolled', third]);
     expect(problems).toEqual([]);
+    await close();
+  });
+
+  it('leaves room between $1,052.95/crew day and what is beside it on a phone in the sun, where letters are bold', async () => {
+    const { page, close } = await openApp(browser, '#/quote/demo/price', { viewport: { width: 360, height: 740 } });
+    await page.getByRole('combobox', { name: 'Screen' }).selectOption('sun');
+    await turnOwner(page);
+    await page.getByRole('link', { name: 'Side by side' }).first().click();
+    const row = page.getByRole('row', { name: /^Gross after commission and fees, a crew-day/ });
+    await row.scrollIntoViewIfNeeded();
+    await untilDrawn(page);
+    /** How far each text stands from the end of its cell, in pixels. */
+    const gaps = await row.getByRole('cell').evaluateAll((cells) =>
+      cells.map((cell) => {
+        const words = document.createRange();
+        words.selectNodeContents(cell);
+        return cell.getBoundingClientRect().right - words.getBoundingClientRect().right;
+      }),
+    );
+    expect(gaps).toHaveLength(2);
+    for (const gap of gaps) expect(gap).toBeGreaterThan(8);
     await close();
   });
 

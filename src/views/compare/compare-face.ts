@@ -153,7 +153,7 @@ export class CompareFace extends LitElement {
   private row({ name, label, cells }: CompareRow): TemplateResult {
     return html`<tr role="row" class=${name === 'price' ? 'price' : ''}>
       <th role="rowheader" scope="row">${label}</th>
-      ${cells.map(({ text, difference }) => html`<td role="cell">${text}${difference === '' ? nothing : html`<span class="difference">${difference}</span>`}</td>`)}
+      ${cells.map(({ text, difference }) => html`<td role="cell">${breaking(text)}${difference === '' ? nothing : html`<span class="difference">${difference}</span>`}</td>`)}
     </tr>`;
   }
 
@@ -182,6 +182,11 @@ export class CompareFace extends LitElement {
     const [across, down] = [touch.clientX - from.x, touch.clientY - from.y];
     if (Math.abs(across) >= swipe && Math.abs(across) > 2 * Math.abs(down)) this.beside += across < 0 ? 1 : -1;
   }
+}
+
+/** A line may end after the stroke of `$1,052.95/crew day`: on a phone a column is no wider than that. */
+function breaking(text: string): unknown {
+  return text.split('/').map((part, at) => (at === 0 ? part : html`/<wbr>${part}`));
 }
 
 declare global {
