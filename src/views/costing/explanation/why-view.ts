@@ -1,4 +1,4 @@
-import type { CellPlace } from '../../../formula/cells.ts';
+import type { CellPlace, PlannedCell } from '../../../formula/cells.ts';
 import type { ValueType } from '../../../formula/checked-tree.ts';
 import { type ExplainedStep, explainFormula, valueText } from '../../../formula/explain.ts';
 import { failureText } from '../../../formula/failure-text.ts';
@@ -65,9 +65,23 @@ function explained(results: OptionResults, cell: number, measures: Measures): Wh
     steps: formula?.steps ?? [],
     readsFrom: near(from),
     feeds: near(into),
-    note: [definition?.help, definition?.note].filter((text) => text !== undefined).join(' '),
+    note: [fromTheDay(results, planned), definition?.help, definition?.note]
+      .filter((text) => text !== undefined)
+      .join(' '),
     source: definition?.source ?? '',
   };
+}
+
+/** Of what the crew's day gives there is no formula to read: why the task begins when it does stands in its place. */
+function fromTheDay(results: OptionResults, { content, place }: PlannedCell): string | undefined {
+  if (content.kind !== 'result' || place.kind !== 'cell') return undefined;
+  const column = results.stack.tables.get(place.table)?.columns.get('because')?.definition;
+  const cell = cellOfColumn(results, place.table, 'because', place.row);
+  const code = cell === undefined ? undefined : results.read(cell);
+  const options = column?.kind === 'operated' ? (column.options ?? []) : [];
+  const reason = options.find((option) => option.code === code)?.label;
+  const told = reason === undefined ? '' : ` This one begins when it does because ${reason}.`;
+  return `From the crew’s day, one pass over all tasks in their order.${told}`;
 }
 
 /** A cell's name in the trade's words: “Price”, or “Base coat › Need”. */

@@ -78,3 +78,18 @@ describe('what was asked', () => {
     expect(askedAt(flake, results, results.option.plan.cells.length)).toBe(undefined);
   });
 });
+
+describe('a time of the crew’s day', () => {
+  it('has no formula, and says why its task begins when it does and what of its own row it is made from', async () => {
+    const results = resultsOf(await openQuote());
+    const scrape = results.option.rows.get('tasks')?.findIndex(({ id }) => id === 'scrape') ?? -1;
+    const cell = cellOfColumn(results, 'tasks', 'start', scrape);
+    const why = cell === undefined ? undefined : whyView(results, cell, 'us');
+    expect(why?.names).toBe('');
+    expect(why?.note).toMatch(/^From the crew’s day, .* because a later visit is planned\./);
+    expect(why?.readsFrom.map(({ name }) => name)).toContain(
+      'Scrape, sweep, blow edges, vacuum › One person takes, at the rate',
+    );
+    expect(why?.feeds.length).toBeGreaterThan(0);
+  });
+});
