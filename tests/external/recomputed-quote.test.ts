@@ -11,7 +11,8 @@ import { cheapestPacks, demoProducts } from './second-opinion/products.ts';
  * The rules and rates are common practice, no source; the film constant is 231 in3 a gallon over 144 in2 a square foot.
  */
 const systems: readonly SystemId[] = ['flake-full-broadcast', 'solid-colour'];
-const floors = [1, 240, 528, 1150, 12_000];
+/** Among them one of hand tools and a machine, one to which the second comes back for a part of the visit, one of both grinders. */
+const floors = [1, 125, 310, 528, 1150, 12_000];
 const products = demoProducts();
 const tolerance = 1e-9;
 
@@ -81,6 +82,32 @@ const jobs: Readonly<Record<string, readonly string[]>> = {
     'cove_radius=1.5',
   ],
   'one person, and a cove of 30 ft': ['crew_extra=-1', 'cove_wanted=1', 'cove_typed=30'],
+  'three people and a fourth on the first visit, long walls, free hands at every task': [
+    'crew_extra=1',
+    'all_beside=1',
+    'trips.1.people_more=1',
+    'trips.2.people_more=1',
+    'stem_wall_length=140',
+    'spall_count=12',
+    'wide_crack_length=20',
+  ],
+  'a long way to drive, dear overtime by the day and the week, hours that are hardly known': [
+    'drive_time=1.2',
+    'longest_day=12',
+    'overtime_factor=2.5',
+    'overtime_after_day=8.5',
+    'overtime_after_week=30',
+    'trips_a_week=4',
+    'hours_known_within=0.2',
+  ],
+  'days that may be longer, coats that may start later, nobody alone': [
+    'day_stretch=2',
+    'coat_start_stretch=2',
+    'overtime_factor=1',
+    'alone_under=0',
+    'hardness=very_hard',
+    'tasks.vacuum.wait=0.75',
+  ],
   'a cold slab, a late morning, the last coat begun by 14:30': [
     'slab_temperature=57',
     'humidity=0.8',

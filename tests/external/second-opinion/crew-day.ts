@@ -13,8 +13,8 @@ export interface CrewDay {
   readonly longest: number;
   /** No coat is begun later. */
   readonly coatsUntil: number;
-  /** A day this near to its end may not hold the work: hours are known to within a share. */
-  readonly nearlyFull: number;
+  /** Hours are known to within a share of the day: from so much under its end to so much over it, another day is likelier. */
+  readonly unsure: number;
   /** Loading, restocking and driving, each trip. */
   readonly away: number;
   readonly firstSetUp: number;
@@ -36,7 +36,7 @@ export function crewDay(quote: PrintedQuote): CrewDay {
     usual: length - away,
     longest: most - away,
     coatsUntil: Math.min(staysUntil, quote.entry('latest_coat_start') + quote.entry('coat_start_stretch')),
-    nearlyFull: Math.min(length - away, (most - away) * quote.entry('hours_known_within')),
+    unsure: Math.min((length - away) / 2, (most - away) * quote.entry('hours_known_within')),
     away,
     firstSetUp: quote.entry('set_up_first') * handsShare(quote, share),
     laterSetUp: share * quote.entry('set_up_first') * quote.entry('set_up_share_later'),

@@ -56,8 +56,10 @@ export class PaidVisits {
     const abradingClock = total(stretches.map((stretch) => this.likelyAbrading(stretch) / stretch.task.people));
     const wait = total(stretches.map(({ waits }) => waits));
     const work = total(stretches.map(({ adds }) => adds));
-    const onSite = this.withWaits(fixed + work + abradingClock, wait);
-    const trips = this.tripsFor(this.withWaits(fixed + this.fills(stretches) + abradingClock, wait));
+    const onSite = this.withWaits(fixed + work + abradingClock, wait, day.longest);
+    const trips = this.tripsFor(
+      this.withWaits(fixed + this.fills(stretches) + abradingClock, wait, day.longest + day.unsure),
+    );
     const shopToShop = onSite + trips * day.away;
     const labour = total(stretches.map(({ task }) => (task.ifMissed === true ? 0 : task.hours)));
     const worked = labour + abrading + crew * fixed;
@@ -77,10 +79,10 @@ export class PaidVisits {
     return visit === 1 ? this.day.firstSetUp : this.day.laterSetUp;
   }
 
-  /** Waits are paid while a day holds them; a longer visit is paid no less than that, or what coming again would take. */
-  private withWaits(work: number, wait: number): number {
-    const { longest, laterSetUp, loadOut } = this.day;
-    const ofOneDay = Math.min(work + wait, longest);
+  /** Waits count while a day holds them; a longer visit has no less than that, or of its waits what coming again would take. */
+  private withWaits(work: number, wait: number, mostOfDay: number): number {
+    const { laterSetUp, loadOut } = this.day;
+    const ofOneDay = Math.min(work + wait, mostOfDay);
     return Math.max(ofOneDay, work + Math.min(wait, laterSetUp + loadOut));
   }
 
@@ -95,15 +97,15 @@ export class PaidVisits {
     );
   }
 
-  /** Whole trips, and the next from 0 to 1 while the last day goes from nearly full to full. */
+  /** Whole trips, and the next from 0 to 1 as hours that are off either way run over the last day. */
   private tripsFor(hours: number): number {
-    const { longest, usual, nearlyFull } = this.day;
+    const { longest, usual, unsure } = this.day;
     let [trips, end] = [1, longest];
-    while (hours >= end - nearlyFull + usual) {
+    while (hours >= end - unsure + usual) {
       trips += 1;
       end += usual;
     }
-    return trips + along(hours, end - nearlyFull, end);
+    return trips + along(hours, end - unsure, end + unsure);
   }
 
   /** Labour hours of abrading a coat, as far as its window is likely missed. */
@@ -112,19 +114,19 @@ export class PaidVisits {
     const until = this.cures.get(over ?? '')?.until ?? Number.POSITIVE_INFINITY;
     const below = this.work.laying(over);
     if (ifMissed !== true || below === undefined || until === Number.POSITIVE_INFINITY) return 0;
-    const unsure = this.quote.entry('hours_known_within') * until;
-    return hours * along(this.waitedOn(stretch, below), until - unsure, until);
+    const unsureOfWindow = this.quote.entry('hours_known_within') * until;
+    return hours * along(this.waitedOn(stretch, below), until - unsureOfWindow, until);
   }
 
   /** From the coat to the abrading: over one night where that is another visit, over one more where the day is likely full. */
   private waitedOn(stretch: Stretch, below: Stretch): number {
-    const { usual, longest, nearlyFull, loadOut } = this.day;
+    const { usual, longest, unsure, loadOut } = this.day;
     const intoDay = this.setUp(stretch.visit) + stretch.begins;
     const night = 24 - usual;
     const since =
       stretch.visit === below.visit ? stretch.begins - below.begins - below.adds : loadOut + night + intoDay;
     const runEnds = intoDay + stretch.leftOfRun + loadOut;
-    return since + night * along(runEnds, longest - nearlyFull, longest);
+    return since + night * along(runEnds, longest - unsure, longest + unsure);
   }
 }
 

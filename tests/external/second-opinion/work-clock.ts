@@ -49,9 +49,10 @@ export class WorkClock {
   private readonly crewOn: (visit: number) => number;
   private readonly laid = new Map<string, number>();
   private readonly made: Visit[] = [];
-  /** When everybody is free, and what is waited for after the task before. */
+  /** When everybody is free, what is waited for after the task before, and until when. */
   private free: number;
   private waited = 0;
+  private restsUntil = 0;
   private chain = { leadEnds: 0, leadPeople: 0, sideEnds: 0 };
 
   constructor(
@@ -131,7 +132,7 @@ export class WorkClock {
   private next(task: PlannedTask, run: Run): TimedTask {
     const cure = this.cures.get(task.over ?? '');
     const down = this.laid.get(task.over ?? '');
-    const ready = Math.max(this.free + this.waited, cure === undefined || down === undefined ? 0 : down + cure.from);
+    const ready = Math.max(this.free, this.restsUntil, cure === undefined || down === undefined ? 0 : down + cure.from);
     const length = task.hours / task.people;
     let starts = Math.max(this.free, ready);
     let counted = this.free;
@@ -194,6 +195,7 @@ export class WorkClock {
     this.visit.lastDone = free;
     this.free = free;
     this.waited = task.wait;
+    this.restsUntil = Math.max(this.restsUntil, task.ends + task.wait);
     if (task.lays !== undefined) this.laid.set(task.lays, task.ends);
     return task;
   }
