@@ -1,11 +1,11 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
-import type { Browser, Page, Route, Worker } from 'playwright-core';
+import type { Browser, Page, Route } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { firstScriptSize } from '../bench/page-size.ts';
 import { type OpenedApp, openApp, reachBrowser, turnOwner } from '../helpers/open-app.ts';
+import { auditorScript, overhearAuditor } from '../helpers/overheard-auditor.ts';
 
-const workerScript = '**/auditor-worker*.js';
 const demo = '#/quote/demo/price';
 let browser: Browser;
 
@@ -30,24 +30,6 @@ const misheard = `addEventListener('message', ({ data }) => {
 async function mishear(route: Route): Promise<void> {
   const answer = await route.fetch();
   await route.fulfill({ response: answer, body: misheard + (await answer.text()) });
-}
-
-/** The auditor as it is, its answers to be looked at. */
-async function overhear(route: Route): Promise<void> {
-  const listening = `globalThis.answers = [];
-    const answer = postMessage;
-    globalThis.postMessage = (said) => { globalThis.answers.push(said); answer(said); };
-  `;
-  const script = await route.fetch();
-  await route.fulfill({ response: script, body: listening + (await script.text()) });
-}
-
-interface Overheard {
-  readonly answers: readonly { readonly kind: string; readonly differences: readonly unknown[] }[];
-}
-
-function answersOf(worker: Worker): Promise<Overheard['answers']> {
-  return worker.evaluate(() => (globalThis as unknown as Overheard).answers);
 }
 
 async function openWith(serve: (page: Page) => Promise<unknown>): Promise<OpenedApp> {
@@ -81,15 +63,12 @@ describe('what the page loads by itself', () => {
 describe('the auditor of an open quote', () => {
   it('comes after the first price, in a worker, and has nothing to say of the demo or of 60 ft of cracks', async () => {
     const { page, problems, close } = await openApp(browser);
-    await page.route(workerScript, overhear);
-    const called = page.waitForEvent('worker');
-    await page.goto(new URL(demo, inject('appUrl')).href);
-    const worker = await called;
+    const auditor = await overhearAuditor(page, () => page.goto(new URL(demo, inject('appUrl')).href));
     expect(await page.locator('price-face .price').count()).toBeGreaterThan(1);
-    await expect.poll(async () => (await answersOf(worker)).length).toBe(1);
-    await page.getByRole('group', { name: 'Cracks' }).getByRole('button', { name: 'many', exact: true }).click();
-    await expect.poll(async () => (await answersOf(worker)).length).toBeGreaterThan(1);
-    const answers = await answersOf(worker);
+    await expect.poll(async () => (await auditor.answers()).length).toBe(1);
+    const many = page.getByRole('group', { name: 'Cracks' }).getByRole('button', { name: 'many', exact: true });
+    const answers = await auditor.after(() => many.click());
+    expect(answers.length).toBeGreaterThan(1);
     expect(answers.map(({ kind, differences }) => [kind, differences])).toEqual(answers.map(() => ['compared', []]));
     expect(await page.locator('audit-notice').getByRole('alert').count()).toBe(0);
     expect(problems).toEqual([]);
@@ -97,7 +76,7 @@ describe('the auditor of an open quote', () => {
   });
 
   it('that finds another price says so: the owner sees which and both values, a customer no number, and the log keeps it', async () => {
-    const { page, close } = await openWith((opened) => opened.route(workerScript, mishear));
+    const { page, close } = await openWith((opened) => opened.route(auditorScript, mishear));
     const alert = page.locator('audit-notice').getByRole('alert');
     await alert.waitFor();
     expect(await alert.textContent()).toContain('found a fault of its own');
@@ -109,7 +88,7 @@ describe('the auditor of an open quote', () => {
     expect(told).toContain('Solid colour');
     expect(await page.locator('price-face .price').first().textContent()).toBe(shown);
     await page.getByText('saved', { exact: true }).waitFor();
-    await page.unroute(workerScript);
+    await page.unroute(auditorScript);
     await page.reload();
     await turnOwner(page);
     const kept = page.getByText('Faults of the program kept in this quote’s history: 1');
@@ -125,7 +104,7 @@ describe('the auditor of an open quote', () => {
   it('that cannot be loaded is missed by nobody: no alarm, and what is entered is kept', async () => {
     let asked = 0;
     const { page, close } = await openWith((opened) =>
-      opened.route(workerScript, (route) => {
+      opened.route(auditorScript, (route) => {
         asked += 1;
         return route.abort();
       }),
