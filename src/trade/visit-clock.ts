@@ -29,6 +29,10 @@ interface Clocked extends Pick<OnVisitClock, 'planned' | 'onClock' | 'paidWait' 
   readonly clockAt: Given;
   readonly workAt: Given;
   readonly filled: Given;
+  /** Until then, from the start of the visit, what must rest rests. */
+  readonly restUntil: Given;
+  /** From the start of the one it runs beside, else of itself. */
+  readonly startBeside: Given;
 }
 
 export function visitClock(tasks: readonly Task[], runs: readonly TaskInRun[], coats: readonly Coat[], day: Day) {
@@ -39,7 +43,7 @@ export function visitClock(tasks: readonly Task[], runs: readonly TaskInRun[], c
   }
   return clocked.map((each, at): OnVisitClock => {
     const { task, planned, onClock, paidWait, fills } = each;
-    const left = worked(at, 'finish', () => leftOfRun(clocked, at, day));
+    const left = worked(at, 'finish', () => leftFrom(clocked, at, day));
     const late = worked(at, 'likelyHours', () => likelyLate(each, left, clocked.slice(0, at), coats, day));
     const abrading = worked(
       at,
@@ -68,16 +72,21 @@ function clockedOf(task: Task, run: TaskInRun, above: readonly Clocked[], coats:
   /** The task above, if it belongs to the same visit. */
   const same = (): Clocked | undefined =>
     before !== undefined && compareNumbers(known(planned), known(before.planned)) === 0 ? before : undefined;
-  const takes = worked(at, 'onClock', () => takesOf(task, run, beside()));
-  const besideUntil = worked(at, 'onClock', () => add(startBeside(beside()), beside() ? known(takes) : 0));
+  const starts = worked(at, 'onClock', () => startBeside(beside()));
+  const takes = worked(at, 'onClock', () => takesOf(task, run, beside(), known(starts)));
+  const besideUntil = worked(at, 'onClock', () => add(known(starts), beside() ? known(takes) : 0));
   const groupTakes = worked(at, 'onClock', () => groupOf(beside(), known(takes), besideUntil));
   const onClock = worked(at, 'onClock', () => subtract(known(groupTakes), known(beside()?.groupTakes ?? 0)));
   const paidWait = worked(at, 'paidWait', () => waitOf(task, joined, same(), above, coats));
   const workAt = worked(at, 'fills', () => add(known(same()?.workAt ?? 0), known(onClock)));
   const filled = worked(at, 'fills', () => filledBy(task, workAt, onClock, same(), day));
+  const clockAt = worked(at, 'paidWait', () => add(add(known(same()?.clockAt ?? 0), known(paidWait)), known(onClock)));
+  const ownEnd = (): number => add(subtract(known(clockAt), known(groupTakes)), known(beside() ? besideUntil : takes));
   return {
     task,
     in: run,
+    startBeside: starts,
+    restUntil: worked(at, 'paidWait', () => restsUntil(task, same(), ownEnd)),
     planned,
     takes,
     besideUntil,
@@ -87,7 +96,7 @@ function clockedOf(task: Task, run: TaskInRun, above: readonly Clocked[], coats:
     workAt,
     filled,
     leadTakes: worked(at, 'onClock', () => known(beside()?.leadTakes ?? takes)),
-    clockAt: worked(at, 'paidWait', () => add(add(known(same()?.clockAt ?? 0), known(paidWait)), known(onClock))),
+    clockAt,
     fills: worked(at, 'fills', () => subtract(known(filled), known(same()?.filled ?? 0))),
   };
 }
@@ -101,15 +110,18 @@ function plannedVisit(task: Task, before: Clocked | undefined): number {
   return Math.max(known(before.planned), known(task.include) * known(task.visit));
 }
 
-/** When a task that runs beside another begins, from the start of that one. */
+/** When a task that runs beside another begins, from the start of that one: after what is above it there, and what must rest. */
 function startBeside(beside: Clocked | undefined): number {
-  return beside !== undefined && isOne(beside.in.joined) ? known(beside.besideUntil) : 0;
+  if (beside === undefined) return 0;
+  const above = isOne(beside.in.joined) ? known(beside.besideUntil) : 0;
+  const groupBegan = subtract(known(beside.clockAt), known(beside.groupTakes));
+  return Math.max(above, subtract(known(beside.restUntil), groupBegan));
 }
 
-function takesOf(task: Task, run: TaskInRun, beside: Clocked | undefined): number {
+function takesOf(task: Task, run: TaskInRun, beside: Clocked | undefined, starts: number): number {
   const hours = workOf(task) * known(task.factor);
   const people = known(run.peopleAtIt);
-  const alone = beside === undefined ? 0 : Math.max(0, subtract(known(beside.leadTakes), startBeside(beside)));
+  const alone = beside === undefined ? 0 : Math.max(0, subtract(known(beside.leadTakes), starts));
   const [unhelped, doneBefore] = [isZero(task.helped), compareNumbers(hours, people * alone) <= 0];
   if (unhelped || doneBefore) return quotient(hours, people);
   const together = add(people, beside === undefined ? 0 : known(run.leadPeople));
@@ -130,7 +142,7 @@ function waitOf(
 ): number {
   const [beside, left] = [isOne(joined), isZero(task.include)];
   if (same === undefined || beside || left) return 0;
-  const rest = known(same.task.include) * known(same.task.wait);
+  const rest = subtract(known(same.restUntil), known(same.clockAt));
   const laid = above.find((each) => each.task.lays === task.over);
   if (task.over === 'none' || laid === undefined || !isLaid(task.over, above)) return Math.max(0, rest);
   if (compareNumbers(known(laid.planned), known(same.planned)) < 0) return Math.max(0, rest);
@@ -138,11 +150,24 @@ function waitOf(
   return Math.max(0, rest, subtract(add(known(laid.clockAt), cure), known(same.clockAt)));
 }
 
+function restsUntil(task: Task, same: Clocked | undefined, ownEnd: () => number): number {
+  const wait = known(task.include) * known(task.wait);
+  return Math.max(known(same?.restUntil ?? 0), compareNumbers(wait, 0) > 0 ? add(ownEnd(), wait) : 0);
+}
+
 function filledBy(task: Task, workAt: Given, onClock: Given, same: Clocked | undefined, day: Day): number {
   const before = known(same?.filled ?? 0);
   const lays = isOne(task.include) && task.lays !== 'none';
   const inTime = lays ? add(subtract(known(workAt), known(onClock)), known(day.coatMargin)) : 0;
   return Math.max(before, known(workAt), inTime);
+}
+
+/** Of a task beside another: what is left from the start of that one, less what is past when it begins itself. */
+function leftFrom(clocked: readonly Clocked[], at: number, day: Day): number {
+  let lead = at;
+  while (lead > 0 && isOne(clocked[lead]?.in.joined ?? 0)) lead -= 1;
+  const left = leftOfRun(clocked, lead, day);
+  return lead === at ? left : subtract(left, known(clocked[at]?.startBeside ?? 0));
 }
 
 function leftOfRun(clocked: readonly Clocked[], at: number, day: Day): number {

@@ -20,7 +20,7 @@ const boughtIn = ['buy_volume', 'buy_weight', 'buy_count'];
 /** Garages are a little longer than wide. */
 const longer = 1.2;
 
-export const sweptAt: Readonly<Record<Swept, readonly number[]>> = {
+const sweptAt: Readonly<Record<Swept, readonly number[]>> = {
   floor: Array.from({ length: 342 }, (_, step) => 100 * 1.01 ** step),
   cracks: Array.from({ length: 201 }, (_, feet) => feet),
 };

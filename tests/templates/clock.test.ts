@@ -196,3 +196,26 @@ describe('when the floor is used again', () => {
     );
   });
 });
+
+describe('a wait after a task', () => {
+  it('is in the price also where what stands below that task is left out, as it is in the plan', () => {
+    const [none, waits] = [{}, { 'tasks.fill_cracks.wait': 1.5 }].map((set) => priced(flake, { set }));
+    expect(none?.value('tasks.fill_deep_cracks.include')).toBe(0);
+    const more = (line: string): number => Number(waits?.number(line)) - Number(none?.number(line));
+    expect(more('trips.row_1.site_hours')).toBeGreaterThan(0);
+    expect(more('paid_visits.row_1.site_paid')).toBeCloseTo(more('trips.row_1.site_hours'), 9);
+    expect(more('paid_hours')).toBeGreaterThan(0);
+  });
+});
+
+describe('a task beside another', () => {
+  it('ends at the usual time too on a day that does not end the run', () => {
+    const set = { ...floorOf(68, 56.3235), 'trips.row_1.people_more': 2, drive_time: 1.27 };
+    const floor = priced(flake, { set });
+    const [grind, edges] = ['grind', 'edge_grind'].map((task) => floor.number(`tasks.${task}.finish`));
+    expect(grind).toBeGreaterThan(24);
+    // What cannot be done by the usual end is done in the morning.
+    const usual = floor.number('site_until') + floor.number('grace_hours');
+    expect(Number(edges) <= usual || Number(edges) > 24).toBe(true);
+  });
+});

@@ -34,7 +34,7 @@ export interface Lead {
   readonly freeAfter: number;
 }
 
-export function handsBeside({ people, byAllFree, helped }: PlannedTask, crew: number, lead: Lead): number {
+function handsBeside({ people, byAllFree, helped }: PlannedTask, crew: number, lead: Lead): number {
   return byAllFree || helped === true ? Math.max(people, crew - lead.people) : people;
 }
 
