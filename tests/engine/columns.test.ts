@@ -146,7 +146,7 @@ describe('the rows above', () => {
 
   it('are refused in the first row', () => {
     const tasks = { hours: [3], before: [call('SUM', rowsAbove('tasks', 'hours'))] };
-    expect(() => answer(num(1), { tables: { tasks } })).toThrow('tasks.before, row 1 reads the rows above the first');
+    expect(() => answer(num(1), { tables: { tasks } })).toThrow('tasks.before row 1 reads the rows above the first');
   });
 });
 
