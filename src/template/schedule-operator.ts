@@ -86,32 +86,38 @@ export const scheduleContract: OperatorContract = {
   },
 };
 
+const inputAt = new Map(
+  [...Object.keys(taskColumns), ...Object.keys(coatColumns), ...Object.keys(dayLines)].map((name, at) => [name, at]),
+);
+
 /** Inputs by the names in the contract. */
 class InputsByName {
-  private readonly byName = new Map<string, readonly OperatorInput[]>();
+  private readonly inputs: readonly (readonly OperatorInput[])[];
 
   constructor(inputs: readonly (readonly OperatorInput[])[]) {
-    for (const [at, name] of inputNames.entries()) this.byName.set(name, inputs[at] ?? []);
+    this.inputs = inputs;
   }
 
   rows(name: string): number {
-    return this.byName.get(name)?.length ?? 0;
+    return this.column(name).length;
   }
 
   number(name: string, row = 0): Given {
-    const input = this.byName.get(name)?.[row];
+    const input = this.column(name)[row];
     if (typeof input === 'number' || typeof input === 'object') return input;
     throw new Error(`The operator reads no number “${name}”`);
   }
 
   code(name: string, row: number): string {
-    const input = this.byName.get(name)?.[row];
+    const input = this.column(name)[row];
     if (typeof input === 'string') return input;
     throw new Error(`The operator reads no code “${name}”`);
   }
-}
 
-const inputNames = [...Object.keys(taskColumns), ...Object.keys(coatColumns), ...Object.keys(dayLines)];
+  private column(name: string): readonly OperatorInput[] {
+    return this.inputs[inputAt.get(name) ?? -1] ?? [];
+  }
+}
 
 function tasksOf(read: InputsByName): Task[] {
   return Array.from({ length: read.rows('task') }, (_, row) => ({

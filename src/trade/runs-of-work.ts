@@ -29,10 +29,21 @@ interface Member extends Pick<TaskInRun, 'joined' | 'peopleAtIt' | 'leadPeople' 
 export function runsOfWork(tasks: readonly Task[], day: Day): TaskInRun[] {
   const members: Member[] = [];
   for (const task of tasks) members.push(memberOf(task, members, day));
+  const totals = totalsOf(members);
   return members.map((member, at) => {
     const { joined, peopleAtIt, leadPeople, run } = member;
-    const runLeft = worked(at, 'start', () => Math.min(known(day.onSite), hoursLeft(members, at, everyHour)));
-    return { joined, peopleAtIt, leadPeople, run, runLeft, coatIn: worked(at, 'start', () => coatIn(members, at)) };
+    const total = totals?.get(Number(run));
+    const runLeft = worked(at, 'start', () =>
+      Math.min(known(day.onSite), hoursLeft(members, at, everyHour, total?.hours)),
+    );
+    return {
+      joined,
+      peopleAtIt,
+      leadPeople,
+      run,
+      runLeft,
+      coatIn: worked(at, 'start', () => coatIn(members, at, total)),
+    };
   });
 }
 
@@ -97,14 +108,36 @@ type Counts = (member: Member) => boolean;
 const everyHour: Counts = () => true;
 const beforeItsCoat: Counts = ({ coatBegun: begun }) => isZero(known(begun));
 
-function coatIn(members: readonly Member[], at: number): number {
-  const run = members[at]?.run ?? 0;
-  const coats = members.filter((each) => isSame(each.run, run)).map((each) => known(each.coatBegun));
-  return isZero(coats.reduce(add, 0)) ? 0 : Math.max(0, hoursLeft(members, at, beforeItsCoat));
+interface RunTotals {
+  hours: number;
+  beforeCoat: number;
+  coats: number;
 }
 
-/** Of the run of the task `at`: its hours less those above. Counted, as an edit waits for it. */
-function hoursLeft(members: readonly Member[], at: number, counts: Counts): number {
+/** What runs come to, summed once for all their tasks; undefined where something failed, which each task then meets itself. */
+function totalsOf(members: readonly Member[]): ReadonlyMap<number, RunTotals> | undefined {
+  const totals = new Map<number, RunTotals>();
+  for (const { run, hours, coatBegun: begun } of members) {
+    if (typeof run === 'object' || typeof hours === 'object' || typeof begun === 'object') return undefined;
+    const total = totals.get(run) ?? { hours: 0, beforeCoat: 0, coats: 0 };
+    total.hours = add(total.hours, hours);
+    if (isZero(begun)) total.beforeCoat = add(total.beforeCoat, hours);
+    total.coats = add(total.coats, begun);
+    totals.set(run, total);
+  }
+  return totals;
+}
+
+function coatIn(members: readonly Member[], at: number, total: RunTotals | undefined): number {
+  const run = members[at]?.run ?? 0;
+  const coats =
+    total?.coats ??
+    members.filter((each) => isSame(each.run, run)).reduce((sum, each) => add(sum, known(each.coatBegun)), 0);
+  return isZero(coats) ? 0 : Math.max(0, hoursLeft(members, at, beforeItsCoat, total?.beforeCoat));
+}
+
+/** Of the run of the task `at`: its hours, in all `total` where that is known, less those above. */
+function hoursLeft(members: readonly Member[], at: number, counts: Counts, total: number | undefined): number {
   const run = members[at]?.run ?? 0;
   const sum = (to: number): number => {
     let hours = 0;
@@ -114,7 +147,8 @@ function hoursLeft(members: readonly Member[], at: number, counts: Counts): numb
     }
     return hours;
   };
-  return at === 0 ? sum(members.length) : subtract(sum(members.length), sum(at));
+  const all = total ?? sum(members.length);
+  return at === 0 ? all : subtract(all, sum(at));
 }
 
 function isSame(one: Given, other: Given): boolean {

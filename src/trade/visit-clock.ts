@@ -41,9 +41,10 @@ export function visitClock(tasks: readonly Task[], runs: readonly TaskInRun[], c
     const run = runs[at];
     if (run !== undefined) clocked.push(clockedOf(task, run, clocked, coats, day));
   }
+  const totals = totalsOf(clocked);
   return clocked.map((each, at): OnVisitClock => {
     const { task, planned, onClock, paidWait, fills } = each;
-    const left = worked(at, 'finish', () => leftFrom(clocked, at, day));
+    const left = worked(at, 'finish', () => leftFrom(clocked, at, day, totals));
     const late = worked(at, 'likelyHours', () => likelyLate(each, left, clocked.slice(0, at), coats, day));
     const abrading = worked(
       at,
@@ -163,15 +164,33 @@ function filledBy(task: Task, workAt: Given, onClock: Given, same: Clocked | und
 }
 
 /** Of a task beside another: what is left from the start of that one, less what is past when it begins itself. */
-function leftFrom(clocked: readonly Clocked[], at: number, day: Day): number {
+function leftFrom(clocked: readonly Clocked[], at: number, day: Day, totals: Totals | undefined): number {
   let lead = at;
   while (lead > 0 && isOne(clocked[lead]?.in.joined ?? 0)) lead -= 1;
-  const left = leftOfRun(clocked, lead, day);
+  const left = leftOfRun(clocked, lead, day, totals);
   return lead === at ? left : subtract(left, known(clocked[at]?.startBeside ?? 0));
 }
 
-function leftOfRun(clocked: readonly Clocked[], at: number, day: Day): number {
+type Totals = ReadonlyMap<number, { clock: number; loaded: number }>;
+
+/** What runs come to on the clock, summed once for all their tasks; undefined where something failed. */
+function totalsOf(clocked: readonly Clocked[]): Totals | undefined {
+  const totals = new Map<number, { clock: number; loaded: number }>();
+  for (const { in: inRun, onClock, takes, task } of clocked) {
+    const { run } = inRun;
+    if (typeof run === 'object' || typeof onClock === 'object' || typeof takes === 'object') return undefined;
+    if (typeof task.loadsOut === 'object') return undefined;
+    const total = totals.get(run) ?? { clock: 0, loaded: 0 };
+    total.clock = add(total.clock, onClock);
+    if (isOne(task.loadsOut)) total.loaded = add(total.loaded, takes);
+    totals.set(run, total);
+  }
+  return totals;
+}
+
+function leftOfRun(clocked: readonly Clocked[], at: number, day: Day, totals: Totals | undefined): number {
   const run = known(clocked[at]?.in.run ?? 0);
+  const total = totals?.get(run);
   const own = (each: Clocked): boolean => compareNumbers(known(each.in.run), run) === 0;
   const clock = (to: number): number => {
     let hours = 0;
@@ -181,11 +200,14 @@ function leftOfRun(clocked: readonly Clocked[], at: number, day: Day): number {
     }
     return hours;
   };
-  const left = at === 0 ? clock(clocked.length) : subtract(clock(clocked.length), clock(at));
-  const loaded = clocked.reduce(
-    (hours, each) => (own(each) && isOne(each.task.loadsOut) ? add(hours, known(each.takes)) : hours),
-    0,
-  );
+  const all = total?.clock ?? clock(clocked.length);
+  const left = at === 0 ? all : subtract(all, clock(at));
+  const loaded =
+    total?.loaded ??
+    clocked.reduce(
+      (hours, each) => (own(each) && isOne(each.task.loadsOut) ? add(hours, known(each.takes)) : hours),
+      0,
+    );
   return add(left, Math.max(0, subtract(known(day.loadOut), loaded)));
 }
 
