@@ -1,5 +1,5 @@
 import { add, compareNumbers, subtract } from '../units/cell-arithmetic.ts';
-import { type Given, isOne, isZero, known, worked } from './given.ts';
+import { type Given, isOne, isZero, known, quotient, worked } from './given.ts';
 import type { Day, Task } from './task.ts';
 
 /** What is known of a task before any time is: who is at it, and what of its run is still to come. */
@@ -79,6 +79,16 @@ function peopleAt(task: Task, joined: Given, leadPeople: Given, day: Day): numbe
   const [beside, anyTask, thisTask] = [isOne(joined), isOne(day.allBeside), isOne(task.helped)];
   if (!beside || !(anyTask || thisTask)) return known(task.people);
   return Math.max(known(task.people), subtract(known(task.crewHere), known(leadPeople)));
+}
+
+/** By the clock: alone until those at the task beside are free, `unhelpedFor`; then with them, where the task is helped. */
+export function byTheClock(task: Task, run: TaskInRun, hours: Given, unhelpedFor: Given): number {
+  const people = known(run.peopleAtIt);
+  const doneAlone = (): number => people * known(unhelpedFor);
+  const [unhelped, doneBefore] = [isZero(task.helped), compareNumbers(known(hours), doneAlone()) <= 0];
+  if (unhelped || doneBefore) return quotient(known(hours), people);
+  const together = add(people, isOne(run.joined) ? known(run.leadPeople) : 0);
+  return add(known(unhelpedFor), quotient(subtract(known(hours), doneAlone()), together));
 }
 
 /** A run is opened by the first task that is done to a coat. */

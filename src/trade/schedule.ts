@@ -1,7 +1,8 @@
 import { add, compareNumbers, subtract } from '../units/cell-arithmetic.ts';
 import { roundUpTo, wholePart } from '../units/decimal-rounding.ts';
+import { isLaidAbove, layerOf } from './coats-laid.ts';
 import { fails, type Given, isOne, isZero, known, quotient, told, worked } from './given.ts';
-import { runsOfWork, type TaskInRun } from './runs-of-work.ts';
+import { byTheClock, runsOfWork, type TaskInRun } from './runs-of-work.ts';
 import type { Because, Coat, Day, Task, TaskTimes } from './task.ts';
 import { type OnVisitClock, visitClock } from './visit-clock.ts';
 
@@ -51,7 +52,7 @@ function timesOf(here: Here): Row {
   const windowPassed = at('windowPassed', () => windowPassedAt(here, start));
   const hours = at('hours', () => labourOf(task, windowPassed));
   const unhelpedFor = at('elapsed', () => unhelpedHours(here, start));
-  const elapsed = at('elapsed', () => elapsedOf(here, hours, unhelpedFor));
+  const elapsed = at('elapsed', () => byTheClock(task, run, hours, unhelpedFor));
   const finish = at('finish', () => finishOf(here, start, elapsed));
   return {
     task,
@@ -178,14 +179,6 @@ function unhelpedHours({ run, before, day }: Here, start: Given): number {
   return Math.max(0, subtract(subtract(known(before.leadFree), known(start)), known(day.night) * nights));
 }
 
-function elapsedOf({ task, run }: Here, hours: Given, unhelpedFor: Given): number {
-  const people = known(run.peopleAtIt);
-  const [alone, doneBefore] = [isZero(task.helped), !isMore(known(hours), people * known(unhelpedFor))];
-  if (alone || doneBefore) return quotient(known(hours), people);
-  const left = subtract(known(hours), people * known(unhelpedFor));
-  return add(known(unhelpedFor), quotient(left, add(people, isOne(run.joined) ? known(run.leadPeople) : 0)));
-}
-
 /** What is not done by the end of the day goes on in the morning; a day that ends the run may be longer. */
 function finishOf({ visit, day }: Here, start: Given, elapsed: Given): number {
   const end = add(known(start), known(elapsed));
@@ -241,13 +234,9 @@ function isDoneToCoat(task: Task): boolean {
   return !apart && !left;
 }
 
-function isLaidAbove(coat: string, above: readonly Row[]): boolean {
-  return above.some(({ task }) => task.lays === coat && isOne(task.include));
-}
-
 /** When the coat that a task is done to was down. */
 function downAt(task: Task, above: readonly Row[]): number {
-  return known((above.find((row) => row.task.lays === task.over) ?? nowhere()).finish);
+  return known((layerOf(task.over, above) ?? nowhere()).finish);
 }
 
 function coatOf(task: Task, coats: readonly Coat[]): Coat {

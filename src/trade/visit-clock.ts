@@ -1,6 +1,7 @@
 import { add, compareNumbers, subtract } from '../units/cell-arithmetic.ts';
+import { isLaidAbove, layerOf } from './coats-laid.ts';
 import { type Given, isOne, isZero, known, quotient, worked } from './given.ts';
-import type { TaskInRun } from './runs-of-work.ts';
+import { byTheClock, type TaskInRun } from './runs-of-work.ts';
 import type { Coat, Day, Task } from './task.ts';
 
 /** A task on the clock of its visit as planned, as if a day had no end: what a price is made from moves with the work only. */
@@ -121,12 +122,8 @@ function startBeside(beside: Clocked | undefined): number {
 
 function takesOf(task: Task, run: TaskInRun, beside: Clocked | undefined, starts: number): number {
   const hours = workOf(task) * known(task.factor);
-  const people = known(run.peopleAtIt);
   const alone = beside === undefined ? 0 : Math.max(0, subtract(known(beside.leadTakes), starts));
-  const [unhelped, doneBefore] = [isZero(task.helped), compareNumbers(hours, people * alone) <= 0];
-  if (unhelped || doneBefore) return quotient(hours, people);
-  const together = add(people, beside === undefined ? 0 : known(run.leadPeople));
-  return add(alone, quotient(subtract(hours, people * alone), together));
+  return byTheClock(task, run, hours, alone);
 }
 
 function groupOf(beside: Clocked | undefined, takes: number, besideUntil: Given): number {
@@ -144,8 +141,8 @@ function waitOf(
   const [beside, left] = [isOne(joined), isZero(task.include)];
   if (same === undefined || beside || left) return 0;
   const rest = subtract(known(same.restUntil), known(same.clockAt));
-  const laid = above.find((each) => each.task.lays === task.over);
-  if (task.over === 'none' || laid === undefined || !isLaid(task.over, above)) return Math.max(0, rest);
+  const laid = layerOf(task.over, above);
+  if (task.over === 'none' || laid === undefined || !isLaidAbove(task.over, above)) return Math.max(0, rest);
   if (compareNumbers(known(laid.planned), known(same.planned)) < 0) return Math.max(0, rest);
   const cure = known(coats.find(({ name }) => name === task.over)?.recoatFrom ?? 0);
   return Math.max(0, rest, subtract(add(known(laid.clockAt), cure), known(same.clockAt)));
@@ -218,8 +215,8 @@ function leftOfRun(clocked: readonly Clocked[], at: number, day: Day, totals: To
 function likelyLate(here: Clocked, left: Given, above: readonly Clocked[], coats: readonly Coat[], day: Day): number {
   const { task } = here;
   const [goesOn, left0] = [isZero(task.abrades), isZero(task.include)];
-  const laid = above.find((each) => each.task.lays === task.over);
-  if (goesOn || left0 || laid === undefined || !isLaid(task.over, above)) return 0;
+  const laid = layerOf(task.over, above);
+  if (goesOn || left0 || laid === undefined || !isLaidAbove(task.over, above)) return 0;
   const coat = coats.find(({ name }) => name === task.over);
   if (coat === undefined || isOne(coat.toRefusal)) return 0;
   const begins = subtract(known(here.clockAt), known(here.onClock));
@@ -236,8 +233,4 @@ function likelyLate(here: Clocked, left: Given, above: readonly Clocked[], coats
   const within = known(day.knownWithin) * known(coat.recoatUntil);
   const passed = add(subtract(add(since, night), known(coat.recoatUntil)), within);
   return Math.min(1, Math.max(0, quotient(passed, within)));
-}
-
-function isLaid(coat: string, above: readonly Clocked[]): boolean {
-  return above.some((each) => each.task.lays === coat && isOne(each.task.include));
 }
